@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache
 from math import hypot
+from typing import TYPE_CHECKING
 
 from mastwright.quantity.problem import BadInput, Problem
 from mastwright.quantity.source import Source, read_table, source_of
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Mapping
 
 
 @dataclass(frozen=True)
@@ -46,14 +49,27 @@ class Instrument:
 
 
 class Instruments:
-    """The instruments of a shop: the common ones, replaced by the shop's own where it has studied them."""
+    """The instruments of a shop: the common ones, replaced by the shop's own where it has studied them.
+
+    Of two of one name and dimension the first counts.
+    """
 
     def __init__(self, items: Iterable[Instrument]) -> None:
-        self._items = {item.name: item for item in items}
+        self._items: dict[tuple[str, str], Instrument] = {}
+        for item in items:
+            self._items.setdefault((item.name, item.dimension), item)
 
     def replaced_by(self, own: Iterable[Instrument]) -> Instruments:
-        """Return a set in which the shop's own instruments stand before the common ones of the same name."""
-        return Instruments([*self._items.values(), *own])
+        """Return a set in which the shop's own instruments stand before the common ones.
+
+        An own instrument keeps the other names of the common one that it replaces, and wins where
+        its name is another name of a common one.
+        """
+        named = []
+        for item in own:
+            common = self._items.get((item.name, item.dimension))
+            named.append(replace(item, aliases=item.aliases or common.aliases) if common else item)
+        return Instruments([*named, *self._items.values()])
 
     def find(self, word: str, dimension: str, *, field: str = "instrument") -> Instrument:
         """Return the instrument somebody meant.

@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
-from fractions import Fraction
+from typing import TYPE_CHECKING
 
-from mastwright.quantity.source import Source
+if TYPE_CHECKING:
+    from fractions import Fraction
+
+    from mastwright.quantity.source import Source
 
 
 class Worse(StrEnum):
@@ -62,19 +65,21 @@ class Limit:
 
     def tighter_than(self, other: Limit) -> bool:
         """Tell whether this limit condemns earlier than another of the same direction."""
+        if self.at == other.at:
+            return self.reached_is_over and not other.reached_is_over
         return self.at < other.at if self.worse is Worse.HIGHER else self.at > other.at
 
 
 def governing(limits: tuple[Limit, ...]) -> Limit:
-    """Return the tightest of several limits of one direction.
+    """Return the tightest of several limits of one dimension and direction; of two equal ones the first.
 
     Raises
     ------
     ValueError
-        If there is none, or they get worse in different directions.
+        If there is none, or they differ in dimension or in which way a reading gets worse.
     """
-    if len({limit.worse for limit in limits}) != 1:
-        raise ValueError("governing limit needs at least one limit, all of one direction")
+    if len({(limit.dimension, limit.worse) for limit in limits}) != 1:
+        raise ValueError("governing limit needs at least one limit, all of one dimension and direction")
     tightest = limits[0]
     for limit in limits[1:]:
         if limit.tighter_than(tightest):

@@ -4,16 +4,24 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from decimal import Decimal
 from fractions import Fraction
 
 from mastwright.quantity.number import read_number, tidy
 from mastwright.quantity.problem import BadInput, Problem
-from mastwright.quantity.units import Unit, UnitSystem, canonical_unit, find_unit, shown_unit, unit, units_of
+from mastwright.quantity.units import Unit, UnitSystem, find_unit, shown_unit, unit, units_of
 
-_SPLIT = re.compile(r"^(?P<number>[-+]?[\d][\d.,/ -]*?|[-+]?[.,]\d+)\s*(?P<unit>[^\d\s.,/-].*)?$")
-_FEET = re.compile(r"^(?P<feet>\d+)\s*(?:ft|feet|foot|'|′)[\s-]*(?P<inches>\d[\d./ -]*?)\s*(?:in|inch|inches|\"|″|'')$")
+_SPLIT = re.compile(r"(?P<number>[-+]?\d[\d.,/ -]*|[-+]?[.,]\d+ ?)(?P<unit>[^\d .,/-].*)?")
+_FEET = re.compile(
+    r"(?P<feet>[0-9]+) ?(?:ft|feet|foot|['′])[ -]?(?P<inches>[0-9][0-9.,/ -]*)(?:in|inch|inches|[\"″]|'')",
+    re.IGNORECASE,
+)
 _TON = {"ton", "tons"}
 _LONGEST = 60
+# Beyond these nothing is measured on a truck, and within them every quantity is written in fewer than
+# _LONGEST characters, so that what we write can be read again.
+_LARGEST = 10**12
+_FINEST = Fraction(1, 10**30)
 
 
 @dataclass(frozen=True)
@@ -99,10 +107,8 @@ def parse_quantity(given: object, field: Field) -> Quantity:
     Fraction(12573, 40)
     """
     if isinstance(given, bool) or not isinstance(given, (str, int, float)):
-        raise BadInput(_problem(field, given, f"a quantity in {_names(field)}, as text or a number"))
-    text = tidy(str(given) if isinstance(given, str) else format(given, "f") if isinstance(given, float) else str(given))
-    if isinstance(given, float):
-        text = repr(given)
+        raise BadInput(_problem(field, given, f"{_wanted(field)}, as text or a number"))
+    text = tidy(given) if isinstance(given, str) else _number_text(given)
     if not text or len(text) > _LONGEST:
         raise BadInput(_problem(field, given, f"a quantity such as {_example(field)}"))
     quantity = _read(text, field, given)
@@ -110,37 +116,41 @@ def parse_quantity(given: object, field: Field) -> Quantity:
     return quantity
 
 
+def _number_text(given: float) -> str:
+    """Return a number in digits, without exponent: 1e-07 would read as a number and a unit."""
+    if isinstance(given, int):
+        return str(given) if abs(given) < _LARGEST else ""
+    return format(Decimal(repr(given)), "f")
+
+
 def _read(text: str, field: Field, given: object) -> Quantity:
-    feet = _FEET.match(text)
+    feet = _FEET.fullmatch(text)
     if feet and field.dimension == "length":
         return _feet_and_inches(feet, field, given)
-    match = _SPLIT.match(text)
+    match = _SPLIT.fullmatch(text)
     if not match:
         raise BadInput(_problem(field, given, f"a number and a unit, such as {_example(field)}"))
-    chosen = _unit_of(match["unit"], field, given)
     written = read_number(match["number"].strip())
     if isinstance(written, str):
         raise BadInput(_problem(field, given, written))
+    chosen = _unit_of(match["unit"], field, given)
     if written.is_fraction and not chosen.fractions:
-        raise BadInput(_problem(field, given, f"a decimal: fractions are read in inches, feet and pounds, not in {chosen.name}"))
+        wanted = f"a decimal: fractions are for inches, feet and pounds, not {chosen.name}"
+        raise BadInput(_problem(field, given, wanted))
     return Quantity(written.value, chosen, written.step)
 
 
 def _unit_of(word: str | None, field: Field, given: object) -> Unit:
     if word is None:
         return field.unit
-    word = word.strip()
-    if word.lower() in _TON:
+    if field.dimension == "mass" and word.lower() in _TON:
         raise BadInput(_problem(field, given, "t or kg, or lb: a ton may be 1000 kg, 2000 lb or 2240 lb"))
     chosen = find_unit(word)
-    if chosen is None and field.dimension == "ratio":
-        raise BadInput(_problem(field, given, "a plain number without a unit"))
     if chosen is None:
-        raise BadInput(_problem(field, given, f"one of the units {_names(field)}: {word!r} is not known"))
+        raise BadInput(_problem(field, given, f"{_wanted(field)}: the unit {word!r} is not known"))
     if chosen.dimension != field.dimension:
-        raise BadInput(
-            _problem(field, given, f"a {field.dimension} in {_names(field)}: {chosen.name} measures {chosen.dimension}")
-        )
+        wanted = f"{_wanted(field)}: {chosen.name} measures {chosen.dimension}"
+        raise BadInput(_problem(field, given, wanted))
     return chosen
 
 
@@ -155,19 +165,35 @@ def _feet_and_inches(match: re.Match[str], field: Field, given: object) -> Quant
 
 def _check_range(quantity: Quantity, field: Field, given: object) -> None:
     value = quantity.canonical
-    home = canonical_unit(field.dimension)
+    if abs(quantity.value) >= _LARGEST or quantity.step < _FINEST:
+        raise BadInput(_problem(field, given, f"a quantity such as {_example(field)}"))
     if field.minimum is not None and value < field.minimum:
-        raise BadInput(_problem(field, given, f"at least {float(field.minimum):g} {home.name}"))
+        raise BadInput(_problem(field, given, f"at least {_bound(field.minimum, field)}"))
     if field.maximum is not None and value > field.maximum:
-        raise BadInput(_problem(field, given, f"at most {float(field.maximum):g} {home.name}"))
+        raise BadInput(_problem(field, given, f"at most {_bound(field.maximum, field)}"))
 
 
 def _problem(field: Field, given: object, expected: str) -> Problem:
-    return Problem(field.name, str(given), expected)
+    """Return the problem; a whole number of thousands of digits could not even be printed."""
+    if isinstance(given, int) and abs(given) >= _LARGEST:
+        text = "a number of more than 12 digits"
+    elif given is None or isinstance(given, (str, int, float)):
+        text = str(given)
+    else:
+        text = f"a {type(given).__name__}"
+    return Problem(field.name, text, expected)
 
 
-def _names(field: Field) -> str:
-    return ", ".join(u.name for u in units_of(field.dimension))
+def _wanted(field: Field) -> str:
+    if field.dimension == "ratio":
+        return "a plain number without a unit"
+    return f"{field.dimension} in {', '.join(u.name for u in units_of(field.dimension))}"
+
+
+def _bound(value: Fraction, field: Field) -> str:
+    """Return a bound in the unit that a bare number takes: to ten digits, and no more of them than needed."""
+    text = f"{float(field.unit.from_canonical(value)):.10g}"
+    return text if field.dimension == "ratio" else f"{text} {field.unit.name}"
 
 
 def _example(field: Field) -> str:

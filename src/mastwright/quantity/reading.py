@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
+from typing import TYPE_CHECKING
 
-from mastwright.quantity.instruments import Instrument
-from mastwright.quantity.parse import Quantity
+if TYPE_CHECKING:
+    from fractions import Fraction
+
+    from mastwright.quantity.instruments import Instrument
+    from mastwright.quantity.parse import Quantity
 
 
 @dataclass(frozen=True)
@@ -41,7 +44,7 @@ class Reading:
     def of(cls, quantity: Quantity, instrument: Instrument) -> Reading:
         """Take a quantity read off an instrument; half a graduation either side is its interval."""
         value = quantity.canonical
-        half = max(instrument.step, Fraction(0)) / 2
+        half = instrument.step / 2
         return cls(
             value=value,
             low=value - half,

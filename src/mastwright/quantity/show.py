@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from fractions import Fraction
 from math import floor
+from typing import TYPE_CHECKING
 
-from mastwright.quantity.units import Unit
+if TYPE_CHECKING:
+    from mastwright.quantity.units import Unit
 
 _SIXTY_FOURTHS = 64
 
 
 def decimal_text(value: Fraction | float, digits: int) -> str:
-    """Return the value rounded half up to so many decimal places, with a point.
+    """Return the value rounded to so many decimal places, with a point; a half goes away from zero.
 
     Examples
     --------
@@ -69,12 +71,16 @@ def inch_text(value: Fraction, *, down: bool = False) -> str:
 def written_text(value: Fraction, unit: Unit) -> str:
     """Return a value with its unit so that reading it again gives the same value.
 
-    A finite decimal where there is one; a binary fraction never needs more, since 1/128 is finite.
+    Parameters
+    ----------
+    value
+        In `unit`. What somebody wrote always has a finite decimal in the unit it was written in; in
+        another unit it may have none (50 °F is 10 °C, but 51 °F has no end in °C).
 
     Raises
     ------
     ValueError
-        If the value has no finite decimal, which no written quantity lacks.
+        If the value has no finite decimal.
     """
     text = exact_text(value)
     if text is None:

@@ -78,15 +78,19 @@ def read_rows(text: str, where: str) -> list[dict[str, str]]:
     Raises
     ------
     TableError
-        If a row lacks a source or names an unknown evidence word.
+        If a row has more or fewer cells than the header, lacks a source or names an unknown evidence word.
     """
-    rows = list(csv.DictReader(io.StringIO(text), strict=True))
+    rows = list(csv.DictReader(io.StringIO(text, newline=""), strict=True))
     for number, row in enumerate(rows, 2):
+        if None in row or None in row.values():
+            raise TableError(
+                f"{where} line {number}: not as many cells as the header; quote a cell with a comma"
+            )
         source_of(row.get("source"), row.get("evidence"), f"{where} line {number}")
     return rows
 
 
 def read_table(package: str, name: str) -> list[dict[str, str]]:
-    """Read a table that ships beside the code of `package`, for example ``("mastwright.chains", "x.csv")``."""
+    """Read a table that ships beside the code of a package, as in ``("mastwright.chains", "x.csv")``."""
     text = resources.files(package).joinpath("tables", name).read_text(encoding="utf-8")
     return read_rows(text, name)

@@ -77,13 +77,26 @@ def unit(name: str) -> Unit:
 
 
 def find_unit(word: str) -> Unit | None:
-    """Return the unit somebody meant by this word, or None; upper and lower case count only where they must."""
+    """Return the unit somebody meant by this word, or None.
+
+    Upper and lower case do not count, but for the M of mega: ``mohm`` could be a milliohm, which is
+    a thousand millionth of a Mohm.
+    """
     by_word = _tables()[1]
     if word in by_word:
         return by_word[word]
     lower = word.lower()
-    matches = {u.name: u for w, u in by_word.items() if w.lower() == lower}
+    matches = {
+        u.name: u
+        for w, u in by_word.items()
+        if w.lower() == lower and (word.startswith("M") or not w.startswith("M"))
+    }
     return next(iter(matches.values())) if len(matches) == 1 else None
+
+
+def dimensions() -> tuple[str, ...]:
+    """Return the name of everything that can be measured here, in the order of the table."""
+    return tuple(dict.fromkeys(u.dimension for u in _tables()[0].values()))
 
 
 def units_of(dimension: str) -> tuple[Unit, ...]:

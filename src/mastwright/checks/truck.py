@@ -1,0 +1,52 @@
+"""What the checks need to know of a truck: its kind, power, what is fitted, what its plate says."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+_ENGINES = frozenset({"lpg", "petrol", "diesel"})
+
+
+@dataclass(frozen=True)
+class TruckFacts:
+    """The facts that decide which checks apply and against what.
+
+    Parameters
+    ----------
+    kind
+        ``counterbalance``, ``reach``, ``stacker``, ``order-picker`` or ``pallet``.
+    power
+        ``electric``, ``lpg``, ``petrol`` or ``diesel``.
+    fitted
+        Equipment by tag, such as ``sideshift`` or ``cushion-tyres``.
+    country
+        Of the site, two letters or ``other``.
+    rated_capacity, load_centre
+        Of the plate, kg and mm.
+    battery_voltage
+        Nominal, V.
+    """
+
+    kind: str
+    power: str
+    fitted: frozenset[str] = frozenset()
+    country: str = "other"
+    rated_capacity: Fraction | None = None
+    load_centre: Fraction | None = None
+    battery_voltage: Fraction | None = None
+
+    @property
+    def group(self) -> str:
+        """The group by which the catalogue says which trucks a check applies to."""
+        if self.kind != "counterbalance":
+            return self.kind
+        return "engine-counterbalance" if self.power in _ENGINES else "electric-counterbalance"
+
+    @property
+    def equipment(self) -> frozenset[str]:
+        """What is fitted, the fuel included; a battery truck has lead-acid cells unless it says otherwise."""
+        implied = {self.power}
+        if self.power == "electric" and "lithium" not in self.fitted:
+            implied.add("lead-acid")
+        return self.fitted | implied

@@ -1,0 +1,61 @@
+"""A check's answers weighed: the reading and the limit that it is held against."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+from datetime import date
+
+from mastwright.checks.answer import Answer, AnswerField, Answers
+from mastwright.checks.case import Case
+from mastwright.checks.catalogue import Check
+from mastwright.checks.outcome import Measured, Outcome
+from mastwright.checks.rules import RULES
+from mastwright.checks.shop_limits import ShopLimit
+from mastwright.checks.truck import TruckFacts
+from mastwright.quantity import Instrument
+
+_WORSE_CASE = AnswerField("worse_case", "yes-no", required=False)
+
+
+def answer_fields(check: Check) -> tuple[AnswerField, ...]:
+    """Return what a check asks the technician."""
+    fields = RULES[check.rule].fields(check)
+    return (*fields, _WORSE_CASE) if check.worse_case else fields
+
+
+def weigh(
+    check: Check,
+    answers: Mapping[str, Answer],
+    facts: TruckFacts,
+    limits: tuple[ShopLimit, ...],
+    instrument: Instrument,
+    on: date,
+) -> Outcome:
+    """Return what the answers to a check come to.
+
+    Parameters
+    ----------
+    check
+        Which one.
+    answers
+        By field name, as `answer_fields` asks for them.
+    facts
+        Of the truck.
+    limits
+        The maker's and the shop's own on this check.
+    instrument
+        What the main reading was taken with.
+    on
+        Day of the visit.
+
+    Raises
+    ------
+    BadInput
+        If an answer is missing or impossible.
+    """
+    given = Answers(answers)
+    outcome = RULES[check.rule].weigh(Case(check, given, facts, limits, instrument, on))
+    if given.yes("worse_case") and isinstance(outcome, Measured):
+        return replace(outcome, worse_case=True)
+    return outcome

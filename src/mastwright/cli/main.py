@@ -1,0 +1,170 @@
+"""The `mastwright` command: it parses, calls and prints; each command imports only what it needs."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import sys
+from collections.abc import Callable, Sequence
+
+from mastwright import __version__
+
+Command = Callable[[argparse.Namespace], int]
+
+_BAD_INPUT = 2
+
+
+def run(arguments: Sequence[str] | None = None) -> None:
+    """Run the command line and leave with its exit status: 0 judged, 2 bad input."""
+    sys.exit(main(sys.argv[1:] if arguments is None else arguments))
+
+
+def main(arguments: Sequence[str]) -> int:
+    """Run one command.
+
+    Parameters
+    ----------
+    arguments
+        Without the program's name.
+
+    Returns
+    -------
+    int
+        0 if it was done, whatever the verdict; 2 if the input cannot be taken.
+    """
+    chosen = _parser().parse_args(arguments)
+    command: Command = chosen.command
+    from mastwright.quantity import BadInput  # noqa: PLC0415  after --version, which needs no table
+
+    try:
+        return command(chosen)
+    except BadInput as bad:
+        _tell_problems(bad, as_json=chosen.json)
+        return _BAD_INPUT
+    except OSError as error:
+        print(f"{error.filename or 'file'}: {error.strerror or error}", file=sys.stderr)
+        return _BAD_INPUT
+    except BrokenPipeError:  # pragma: no cover  the reader has gone
+        return 0
+
+
+def _tell_problems(bad: object, *, as_json: bool) -> None:
+    from mastwright.quantity import BadInput  # noqa: PLC0415
+
+    if not isinstance(bad, BadInput):  # pragma: no cover
+        return
+    if as_json:
+        problems = [
+            {"field": p.field, "line": p.line, "given": p.given, "expected": p.expected} for p in bad.problems
+        ]
+        print(json.dumps({"problems": problems}, ensure_ascii=False, indent=2))
+        return
+    for problem in bad.problems:
+        print(problem, file=sys.stderr)
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="mastwright",
+        description="Judge a lift truck's planned-maintenance visit and write its papers.",
+    )
+    parser.add_argument("--version", action="version", version=f"mastwright {__version__}")
+    commands = parser.add_subparsers(title="commands", required=True, metavar="COMMAND")
+    _add_judge(commands)
+    chain = commands.add_parser("chain", help="identify a lift chain, show its limits, judge readings of it")
+    chain_commands = chain.add_subparsers(title="chain commands", required=True, metavar="COMMAND")
+    _add_identify(chain_commands)
+    _add_limits(chain_commands)
+    _add_chain_judge(chain_commands)
+    return parser
+
+
+
+def _common(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("--json", action="store_true", help="print JSON instead of text")
+    parser.add_argument("--units", choices=("metric", "inch"), help="units of bare numbers and of what is shown")
+    parser.add_argument("--lang", choices=("en", "es"), help="language of what is shown")
+
+
+def _add_judge(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    judge = commands.add_parser("judge", help="judge visits and write their papers")
+    judge.add_argument("visits", nargs="+", metavar="VISIT.toml", help="a visit as written down at the truck")
+    judge.add_argument("--out", metavar="DIR", help="write the papers there")
+    judge.add_argument("--limits", metavar="DIR", help="maker's and shop limits (default: limits/ beside the visit)")
+    judge.add_argument("--gauges", metavar="FILE", help="the shop's own instruments (TOML)")
+    _common(judge)
+    judge.set_defaults(command=_judge)
+
+
+def _add_identify(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    identify = commands.add_parser("identify", help="which leaf chain is it, and how sure is that")
+    identify.add_argument("--pitch", help="one pitch, pin centre to pin centre")
+    identify.add_argument("--pitches", type=int, help="number of pitches of --length")
+    identify.add_argument("--length", help="length over --pitches pitches")
+    identify.add_argument("--plate-height", help="height of an unworn plate")
+    identify.add_argument("--plate-thickness", help="thickness of one plate")
+    identify.add_argument("--pin-diameter", help="pin diameter, at its head or a worn end")
+    identify.add_argument("--lacing", help="plates in the outer and in the inner pitch, as 3x4")
+    identify.add_argument("--marking", help="what is stamped on the plates or written on the certificate")
+    identify.add_argument("--instrument", default="calliper", help="what it was measured with (default: calliper)")
+    worn = identify.add_mutually_exclusive_group()
+    worn.add_argument("--unworn", action="store_true", help="measured on links that never pass a sheave")
+    worn.add_argument("--worn", action="store_true", help="measured on links that pass a sheave")
+    _common(identify)
+    identify.set_defaults(command=_identify)
+
+
+def _add_limits(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    limits = commands.add_parser("limits", help="new and worn lengths of a chain: a card for the shop")
+    limits.add_argument("designation", metavar="DESIGNATION", help="such as BL634 or LH1234")
+    limits.add_argument("--pdf", metavar="FILE", help="write a one-page card to hang up")
+    _common(limits)
+    limits.set_defaults(command=_limits)
+
+
+def _add_chain_judge(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    judge = commands.add_parser("judge", help="judge readings of one strand or of a set")
+    judge.add_argument("--designation", required=True, help="such as BL634 or LH1234")
+    judge.add_argument("--pitches", type=int, help="even number of pitches measured over")
+    judge.add_argument("--length", help="length over --pitches pitches, chain taut")
+    judge.add_argument("--pitch", help="mean pitch by calliper over --pitches pitches (2 if not given)")
+    judge.add_argument("--gauge", help="reading of a graduated gauge, in percent")
+    judge.add_argument("--passes", help="smallest leg of a pass/fail gauge that the chain has not reached, in percent")
+    judge.add_argument("--stops-at", help="largest leg that the chain has reached, in percent")
+    judge.add_argument(
+        "--span",
+        action="append",
+        default=[],
+        metavar="STRAND:PITCHES:LENGTH",
+        help="one of several spans, as left:16:'12 1/8 in'; repeat for each span and strand",
+    )
+    judge.add_argument("--first-length", help="length over --pitches pitches when the chain was fitted")
+    judge.add_argument("--instrument", default="", help="rule, tape, calliper, graduated-gauge, leg-gauge")
+    judge.add_argument("--slack", action="store_true", help="the chain was slack when it was measured")
+    judge.add_argument("--discard-at", help="a stricter discard mark, in percent")
+    _common(judge)
+    judge.set_defaults(command=_chain_judge)
+
+
+def _judge(chosen: argparse.Namespace) -> int:
+    from mastwright.cli.judge_command import judge  # noqa: PLC0415
+
+    return judge(chosen)
+
+
+def _identify(chosen: argparse.Namespace) -> int:
+    from mastwright.cli.identify_command import identify  # noqa: PLC0415
+
+    return identify(chosen)
+
+
+def _limits(chosen: argparse.Namespace) -> int:
+    from mastwright.cli.limits_command import limits  # noqa: PLC0415
+
+    return limits(chosen)
+
+
+def _chain_judge(chosen: argparse.Namespace) -> int:
+    from mastwright.cli.chain_judge_command import chain_judge  # noqa: PLC0415
+
+    return chain_judge(chosen)

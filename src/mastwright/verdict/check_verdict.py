@@ -1,0 +1,140 @@
+"""One of the other checks judged: measured against its limit, seen, or kept without a verdict."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+
+from mastwright.checks import (
+    Check,
+    CheckKind,
+    Information,
+    Measured,
+    NotJudged,
+    Outcome,
+    Seen,
+    Severity,
+    ShopLimits,
+    TruckFacts,
+    weigh,
+)
+from mastwright.quantity import Amount, Note
+from mastwright.verdict.conformity import conformity
+from mastwright.verdict.item import JudgedItem, blocks_work
+from mastwright.verdict.policy import Policy
+from mastwright.verdict.verdicts import Verdict
+from mastwright.visits.visit import CheckEntry
+
+_BROKEN = {
+    Severity.OUT_OF_SERVICE: Verdict.WITHDRAW,
+    Severity.REPAIR: Verdict.REPLACE,
+    Severity.MONITOR: Verdict.WATCH,
+}
+
+
+@dataclass(frozen=True)
+class JudgedCheck:
+    """A check judged, with the outcome behind it."""
+
+    entry: CheckEntry
+    outcome: Outcome
+    item: JudgedItem
+
+
+def judge_check(
+    entry: CheckEntry, facts: TruckFacts, model: str, limits: ShopLimits, policy: Policy, on: date
+) -> JudgedCheck:
+    """Judge one check of the visit.
+
+    Parameters
+    ----------
+    entry
+        As written down.
+    facts, model
+        Of the truck.
+    limits
+        The maker's and the shop's own.
+    policy
+        The shop's rules of judgement.
+    on
+        Day of the visit.
+    """
+    outcome = weigh(entry.check, entry.answers, facts, limits.for_check(entry.check.id, model), entry.instrument, on)
+    item = JudgedItem(
+        key=entry.check.id,
+        kind="check",
+        name=entry.check.id,
+        where=entry.where,
+        system=entry.check.system,
+        verdict=Verdict.NOT_JUDGED,
+        own_verdict=Verdict.NOT_JUDGED,
+        severity=entry.check.severity,
+        written=entry.written,
+        free_text=entry.note,
+        photos=entry.photos,
+        order_part=entry.check.order_part,
+    )
+    item = _judged(item, outcome, entry.check, policy)
+    if item.verdict is Verdict.REPLACE:
+        item = replace(item, by=entry.by or on + timedelta(days=policy.repair_days))
+    return JudgedCheck(entry, outcome, item)
+
+
+def _judged(item: JudgedItem, outcome: Outcome, check: Check, policy: Policy) -> JudgedItem:
+    match outcome:
+        case Measured():
+            return _measured(item, outcome, check, policy)
+        case Seen():
+            severity = Severity.OUT_OF_SERVICE if outcome.worse_case else check.severity
+            verdict = Verdict.FIT if outcome.ok else _BROKEN[severity]
+            reason = Note("seen-in-order" if outcome.ok else "seen-not-in-order", {})
+            return _with(item, verdict, severity, (reason,), outcome.notes)
+        case NotJudged():
+            return replace(item, reading=outcome.reading, reasons=(outcome.why,), notes=outcome.notes)
+        case Information():
+            return _with(item, Verdict.FIT, check.severity, (Note("information-only", {}),), outcome.notes)
+
+
+def _measured(item: JudgedItem, outcome: Measured, check: Check, policy: Policy) -> JudgedItem:
+    severity = Severity.OUT_OF_SERVICE if outcome.worse_case else check.severity
+    nearing = None
+    if outcome.as_new is not None:
+        allowance = outcome.limit.at - outcome.as_new
+        nearing = replace(outcome.limit, at=outcome.as_new + allowance * policy.nearing_share, reached_is_over=True)
+    found = conformity(
+        outcome.reading,
+        outcome.limit,
+        severity=severity,
+        highest_doubt=policy.highest_doubt,
+        nearing=nearing,
+    )
+    verdict = Verdict.WITHDRAW if outcome.worse_case else found.verdict
+    dimension = outcome.limit.dimension
+    params = {"read": Amount(outcome.reading.value, dimension), "limit": Amount(outcome.limit.at, dimension)}
+    code = {
+        Verdict.WITHDRAW: "measured-over",
+        Verdict.REPLACE: "measured-over",
+        Verdict.REMEASURE: "measured-doubt",
+        Verdict.WATCH: "measured-nearing",
+    }.get(found.verdict, "measured-fit")
+    if check.kind is CheckKind.INFORMATION:
+        code = "information-only"
+    reasons = (Note(code, params), *((Note("worse-case", {}),) if outcome.worse_case else ()))
+    judged = _with(item, verdict, severity, reasons, outcome.notes)
+    return replace(
+        judged, reading=outcome.reading, limit=outcome.limit, probability=found.probability_over
+    )
+
+
+def _with(
+    item: JudgedItem, verdict: Verdict, severity: Severity, reasons: tuple[Note, ...], notes: tuple[Note, ...]
+) -> JudgedItem:
+    return replace(
+        item,
+        verdict=verdict,
+        own_verdict=verdict,
+        severity=severity,
+        reasons=reasons,
+        notes=notes,
+        blocks=blocks_work(verdict, severity),
+    )

@@ -1,0 +1,204 @@
+"""A visit from the text of its TOML file; the fields are explained in ``examples/template.toml``."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from collections.abc import Mapping
+from datetime import date
+from fractions import Fraction
+
+from mastwright.checks import TruckFacts
+from mastwright.mast import Arrangement, arrangement
+from mastwright.quantity import BadInput, Instruments, Problem, Quantity, UnitSystem, common_instruments
+from mastwright.visits.form import Form
+from mastwright.visits.positions import Path, key_lines
+from mastwright.visits.read_chains import read_chain_sets
+from mastwright.visits.read_checks import read_checks
+from mastwright.visits.visit import Policy, Refusal, Truck, Visit
+
+_COUNTRIES = ("US", "GB", "DE", "FR", "JP", "ES", "MX", "CA", "AU", "other")
+_KINDS = ("counterbalance", "reach", "stacker", "order-picker", "pallet")
+_POWERS = ("electric", "lpg", "petrol", "diesel")
+_DUTIES = ("normal", "severe", "extreme")
+_MASSES = ("load", "carriage", "inner", "middle")
+_LINE = re.compile(r"\(at line (\d+), column (\d+)\)")
+
+
+def read_visit(text: str, instruments: Instruments | None = None) -> Visit:
+    """Read a visit as written down at the truck.
+
+    Parameters
+    ----------
+    text
+        Of the TOML file.
+    instruments
+        The shop's own; the common ones where None.
+
+    Raises
+    ------
+    BadInput
+        With every problem in the file: field, line, what was given, what would be right.
+    """
+    try:
+        table = tomllib.loads(text)
+    except tomllib.TOMLDecodeError as error:
+        raise BadInput(_syntax(str(error))) from None
+    problems: list[tuple[Path, Problem]] = []
+    visit = _visit(Form(table, (), problems), table, instruments or common_instruments())
+    if problems or visit is None:
+        raise BadInput(_with_lines(problems, text))
+    return visit
+
+
+def _syntax(message: str) -> Problem:
+    place = _LINE.search(message)
+    line = int(place[1]) if place else None
+    return Problem("file", "", f"valid TOML: {_LINE.sub('', message).strip()}", line)
+
+
+def _with_lines(problems: list[tuple[Path, Problem]], text: str) -> list[Problem]:
+    lines = key_lines(text)
+
+    def line_of(path: Path) -> int | None:
+        while path and path not in lines:
+            path = path[:-1]
+        return lines.get(path)
+
+    placed = [problem.at(line_of(path)) for path, problem in problems]
+    return sorted(placed, key=lambda p: p.line or 0)
+
+
+def _visit(top: Form, table: Mapping[str, object], instruments: Instruments) -> Visit | None:
+    head = top.table("visit", required=True)
+    units = head.text("units", choices=tuple(UnitSystem)) or UnitSystem.METRIC
+    for form in (top, head):
+        form.system = UnitSystem(units)
+    visit_id = head.text("id", required=True)
+    if visit_id and not re.fullmatch(r"[A-Za-z0-9][A-Za-z0-9._-]{0,59}", visit_id):
+        head.refuse("id", "letters, digits, points and hyphens: the papers are named after it", visit_id)
+    on = head.date("date", required=True)
+    technician = head.text("technician", required=True)
+    language = head.text("language", choices=("en", "es")) or "en"
+    note = head.text("note")
+    head.no_more()
+    customer = top.table("customer", required=True)
+    customer_name, site = customer.text("name", required=True), customer.text("site")
+    country = customer.text("country", choices=_COUNTRIES) or "other"
+    customer.no_more()
+    truck = _truck(top.table("truck", required=True), country)
+    previous_on, previous_hours = _previous(top.table("previous"), on, truck)
+    policy = _policy(top.table("policy"))
+    chains = read_chain_sets(top, instruments)
+    checks = read_checks(top, truck.facts, instruments) if truck else ()
+    known = {c.name for c in chains} | {c.check.id for c in checks}
+    refusals = _refusals(top, known, on)
+    top.no_more()
+    if not chains and not checks:
+        top.refuse("chain", "at least one [[chain]] or [[check]]: there is nothing to judge")
+    if truck is None or on is None:
+        return None
+    return Visit(
+        id=visit_id,
+        on=on,
+        technician=technician,
+        customer=customer_name,
+        site=site,
+        note=note,
+        system=UnitSystem(units),
+        language=language,
+        truck=truck,
+        previous_on=previous_on,
+        previous_hours=previous_hours,
+        policy=policy,
+        chains=chains,
+        checks=checks,
+        refusals=refusals,
+    )
+
+
+def _truck(form: Form, country: str) -> Truck | None:
+    kind = form.text("kind", required=True, choices=_KINDS)
+    power = form.text("power", required=True, choices=_POWERS)
+    capacity = form.quantity("rated_capacity", "mass")
+    load_centre = form.quantity("load_centre", "length")
+    battery = form.quantity("battery_voltage", "voltage")
+    hours = form.quantity("hours", "hours", required=True)
+    months = form.whole("service_months", least=1)
+    service_hours = form.quantity("service_hours", "hours")
+    mast = form.table("mast")
+    masses = {key: q.canonical for key in _MASSES if (q := mast.quantity(f"{key}_mass", "mass")) is not None}
+    chosen = _arrangement(mast)
+    mast.no_more()
+    truck = Truck(
+        id=form.text("id", required=True),
+        facts=TruckFacts(
+            kind=kind or "counterbalance",
+            power=power or "electric",
+            fitted=frozenset(form.texts("fitted")),
+            country=country,
+            rated_capacity=_value(capacity),
+            load_centre=_value(load_centre),
+            battery_voltage=_value(battery),
+        ),
+        model=form.text("model"),
+        serial=form.text("serial"),
+        lift_height=form.quantity("lift_height", "length"),
+        hours=hours.canonical if hours else Fraction(0),
+        duty=form.text("duty", choices=_DUTIES) or "normal",
+        environment=form.text("environment"),
+        lifts_people=form.yes("lifts_people", otherwise=False),
+        arrangement=chosen,
+        masses=masses,
+        service_hours=_value(service_hours),
+        service_months=months,
+        last_examination=form.date("last_examination"),
+    )
+    form.no_more()
+    return truck if kind and power and hours else None
+
+
+def _value(quantity: Quantity | None) -> Fraction | None:
+    return None if quantity is None else quantity.canonical
+
+
+def _arrangement(form: Form) -> Arrangement | None:
+    letter = form.text("arrangement")
+    return form.checked("arrangement", lambda: arrangement(letter, "arrangement")) if letter else None
+
+
+def _previous(form: Form, on: date | None, truck: Truck | None) -> tuple[date | None, Fraction | None]:
+    before, meter = form.date("date"), form.quantity("hours", "hours")
+    if before and on and before >= on:
+        form.refuse("date", f"a date before the visit's {on}", before)
+    if meter and truck and meter.canonical > truck.hours:
+        right = f"at most the {float(truck.hours):g} h of this visit; if the meter was replaced, leave it out"
+        form.refuse("hours", right, float(meter.canonical))
+    form.no_more()
+    return before, _value(meter)
+
+
+def _policy(form: Form) -> Policy:
+    discard = form.quantity("discard_at", "percent")
+    doubt = form.quantity("highest_doubt", "percent")
+    form.no_more()
+    return Policy(_value(discard), None if doubt is None else float(doubt.canonical / 100))
+
+
+def _refusals(top: Form, known: set[str], on: date | None) -> tuple[Refusal, ...]:
+    refusals = []
+    for form in top.tables("refusal"):
+        item = form.text("item", required=True)
+        if item and item not in known:
+            form.refuse("item", f"a chain set or check of this visit: {', '.join(sorted(known))}", item)
+        refusal = Refusal(
+            item=item,
+            where=form.text("where"),
+            reason=form.text("reason"),
+            by=form.text("by", required=True),
+            initials=form.text("initials", required=True),
+            at=form.date("date") or on or date.min,
+        )
+        form.no_more()
+        refusals.append(refusal)
+    return tuple(refusals)

@@ -1,0 +1,333 @@
+"""A judged visit as one plain document: every text ready to show, every figure with limit, source and doubt.
+
+The document is what ``mastwright judge --json`` prints and what the papers are made from; its schema is
+published in ``docs/schema/judgement.json``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from mastwright import __version__
+from mastwright.chains.conditions import conditions
+from mastwright.quantity import Amount, Limit, Source, UnitSystem, decimal_text
+from mastwright.verdict import JudgedItem, JudgedVisit, OrderLine, Verdict
+from mastwright.visits import Refusal
+from mastwright.wording.amounts import amount_text, doubt_text, percent_text
+from mastwright.wording.catalogue import say, word, words_of
+from mastwright.wording.check_texts import check_text
+from mastwright.wording.tell_chains import chain_documents
+
+Document = dict[str, object]
+
+
+class Teller:
+    """Puts one judged visit into one language and one system of units."""
+
+    def __init__(self, judged: JudgedVisit, language: str, system: UnitSystem) -> None:
+        self.judged = judged
+        self.language = language
+        self.system = system
+
+    def word(self, group: str, key: str) -> str:
+        """Return a word of the catalogue."""
+        return word(group, key, self.language)
+
+    def source(self, source: Source) -> tuple[str, str]:
+        """Return a source and its evidence word in the reader's language."""
+        return source.text, self.word("evidence", str(source.evidence))
+
+    def where(self, item: JudgedItem) -> str:
+        """Return which strand or fork an item is about."""
+        return self.word("where", item.where) if item.where else ""
+
+    def title(self, item: JudgedItem) -> str:
+        """Return what an item was checked for."""
+        if item.kind == "check":
+            return check_text(item.name, "title", self.language)
+        if item.kind == "finding":
+            return conditions()[item.name].title.of(self.language)
+        return self.word("check", item.kind)
+
+    def name(self, item: JudgedItem) -> str:
+        """Return what an item is: the chain set and strand, or the check and where."""
+        base = self.title(item) if item.kind == "check" else self.word("set", item.key)
+        where = self.where(item)
+        return f"{base}, {where}" if where else base
+
+    def if_ignored(self, item: JudgedItem) -> str:
+        """Return what an item can lead to."""
+        if item.kind == "check":
+            return check_text(item.name, "if_ignored", self.language)
+        if item.kind == "finding":
+            return conditions()[item.name].if_ignored.of(self.language)
+        return self.word("ignored", item.kind)
+
+    def action(self, item: JudgedItem) -> str:
+        """Return what to do about an item."""
+        if item.verdict in {Verdict.FIT, Verdict.NOT_JUDGED} and item.kind != "elongation":
+            return ""
+        if item.kind == "check":
+            if item.verdict is Verdict.REMEASURE:
+                return self.word("action", "remeasure")
+            return check_text(item.name, "action", self.language)
+        if item.kind == "finding":
+            return conditions()[item.name].action.of(self.language)
+        if item.kind == "strength" or item.verdict is Verdict.FIT:
+            return ""
+        return self.word("action", f"elongation-{str(item.verdict).replace(' ', '-')}")
+
+    def limit(self, limit: Limit | None) -> str:
+        """Return a limit with its unit."""
+        return "" if limit is None else amount_text(Amount(limit.at, limit.dimension), self.system)
+
+    def item(self, item: JudgedItem) -> Document:
+        """Return one item as the document shows it."""
+        source, evidence = ("", "") if item.limit is None else self.source(item.limit.source)
+        if item.kind == "finding":
+            source, evidence = self.source(conditions()[item.name].source)
+        return {
+            "item": self.name(item),
+            "key": item.key,
+            "check": item.name if item.kind in {"check", "finding"} and item.name else f"chain-{item.kind}",
+            "title": self.title(item),
+            "group": item.system,
+            "verdict": str(item.verdict),
+            "verdict_text": self.word("verdict", str(item.verdict)),
+            "own_verdict": str(item.own_verdict),
+            "own_verdict_text": self.word("verdict", str(item.own_verdict)),
+            "severity": str(item.severity),
+            "stops_the_truck": item.blocks,
+            **self._reading(item),
+            "limit": self.limit(item.limit),
+            "limit_value": None if item.limit is None else float(item.limit.at),
+            "limit_kind": "" if item.limit is None else str(item.limit.kind),
+            "limit_source": source,
+            "limit_evidence": evidence,
+            "probability_over_limit": item.probability,
+            "probability_text": self._probability(item),
+            "reasons": [say(n, self.language, self.system) for n in item.reasons],
+            "notes": [
+                *(say(n, self.language, self.system) for n in item.notes),
+                *([item.free_text] if item.free_text else []),
+            ],
+            "action": self.action(item),
+            "refused": item.refused,
+            "by": None if item.by is None else item.by.isoformat(),
+            "photos": [{"file": p.file, "caption": p.caption or self.name(item)} for p in item.photos],
+        }
+
+    def _reading(self, item: JudgedItem) -> Document:
+        reading = item.reading
+        if reading is None:
+            return {"reading": item.written, "reading_value": None, "unit": "", "uncertainty": "", "method": ""}
+        shown = amount_text(Amount(reading.value, reading.dimension), self.system)
+        return {
+            "reading": shown if item.written in {"", shown} else f"{shown} ({item.written})",
+            "reading_value": float(reading.value),
+            "unit": reading.dimension,
+            "uncertainty": doubt_text(reading.standard_uncertainty, reading.dimension, self.system),
+            "method": reading.instrument.name,
+        }
+
+    def _probability(self, item: JudgedItem) -> str:
+        if item.probability is None or item.reading is None:
+            return ""
+        if item.limit is not None and item.limit.reached_by(item.reading.value) and item.reading.low is not None:
+            return self.word("doubt", "over")
+        key = "at-most" if item.reading.low is None else "about"
+        return self.word("doubt", key).format(probability=percent_text(item.probability))
+
+
+def tell(judged: JudgedVisit, language: str = "en", system: UnitSystem = UnitSystem.METRIC) -> Document:
+    """Return the judgement document of a visit.
+
+    Parameters
+    ----------
+    judged
+        By `mastwright.verdict.judge_visit`.
+    language
+        ``en`` or ``es``.
+    system
+        Units in which figures are shown; verdicts do not depend on it.
+    """
+    teller = Teller(judged, language, system)
+    return {
+        "format": "mastwright-judgement-1",
+        "program_version": __version__,
+        "language": language,
+        "units": str(system),
+        "visit": _visit(judged),
+        "truck": _truck(teller),
+        "verdict": str(judged.verdict),
+        "verdict_text": teller.word("verdict", str(judged.verdict)),
+        "may_work": judged.may_work,
+        "may_work_until": None if judged.may_work_until is None else judged.may_work_until.isoformat(),
+        "outcome_text": _outcome(teller),
+        "reasons": _reasons(teller),
+        "items": [teller.item(i) for i in judged.items],
+        "chains": chain_documents(teller),
+        "order": [_order_line(teller, n, line) for n, line in enumerate(judged.order, 1)],
+        "refusals": [r for refusal in judged.visit.refusals for r in _refusals(teller, refusal)],
+        "next_visit": _next_visit(teller),
+        "legal": [_duty(teller, d.english if language == "en" else d.spanish, d.source) for d in judged.duties],
+        "not_looked_at": [
+            {"id": c.id, "title": check_text(c.id, "title", language), "severity": str(c.severity)}
+            for c in judged.not_looked_at
+        ],
+        "cautions": list(words_of("cautions", language)),
+        "assumptions": [say(n, language, system) for n in judged.next_visit.assumptions],
+        "policy": {
+            "highest_doubt": judged.policy.highest_doubt,
+            "discard_percent": float(judged.policy.discard.at),
+            "discard_source": str(judged.policy.discard.source),
+        },
+        "book_head": None,
+    }
+
+
+def _visit(judged: JudgedVisit) -> Document:
+    visit = judged.visit
+    return {
+        "id": visit.id,
+        "date": visit.on.isoformat(),
+        "technician": visit.technician,
+        "customer": visit.customer,
+        "site": visit.site,
+        "country": visit.truck.facts.country,
+        "note": visit.note,
+    }
+
+
+def _truck(teller: Teller) -> Document:
+    truck = teller.judged.visit.truck
+    facts = truck.facts
+
+    def shown(value: Amount | None) -> str:
+        return "" if value is None else amount_text(value, teller.system)
+
+    capacity = None if facts.rated_capacity is None else Amount(facts.rated_capacity, "mass")
+    centre = None if facts.load_centre is None else Amount(facts.load_centre, "length")
+    height = None if truck.lift_height is None else Amount(truck.lift_height.canonical, "length")
+    return {
+        "id": truck.id,
+        "kind": teller.word("kind", facts.kind),
+        "power": teller.word("power", facts.power),
+        "serial": truck.serial,
+        "model": truck.model,
+        "rated_capacity": shown(capacity),
+        "load_centre": shown(centre),
+        "lift_height": shown(height),
+        "hours": f"{decimal_text(truck.hours, 0)} h",
+        "environment": truck.environment,
+        "mast_arrangement": "" if truck.arrangement is None else truck.arrangement.letter,
+    }
+
+
+def _outcome(teller: Teller) -> str:
+    judged = teller.judged
+    if not judged.may_work:
+        return teller.word("outcome", "out-of-service")
+    if judged.may_work_until is None:
+        return teller.word("outcome", "may-work")
+    return teller.word("outcome", "may-work-until").format(date=judged.may_work_until.isoformat())
+
+
+def _reasons(teller: Teller) -> list[Document]:
+    reasons = []
+    for rank, item in enumerate(_named_once(teller.judged.dangers), 1):
+        told = teller.item(item)
+        sentences = " ".join(str(s) for s in _list(told["reasons"]))
+        reasons.append(
+            {
+                "rank": rank,
+                **{k: told[k] for k in ("item", "key", "check", "title", "verdict", "verdict_text", "stops_the_truck")},
+                "text": sentences,
+                "if_ignored": teller.if_ignored(item),
+                **{k: told[k] for k in ("action", "refused", "by")},
+            }
+        )
+    return reasons
+
+
+def _named_once(dangers: Iterable[JudgedItem]) -> list[JudgedItem]:
+    """Leave out a set whose strands, edges and findings already say why."""
+    items = list(dangers)
+    told = {i.key for i in items if i.kind in {"elongation", "edge-wear", "finding"}}
+    return [i for i in items if not (i.kind == "set" and i.key in told)]
+
+
+def _list(value: object) -> list[object]:
+    return value if isinstance(value, list) else []
+
+
+def _order_line(teller: Teller, number: int, line: OrderLine) -> Document:
+    chain = line.what == "leaf-chain"
+    length = "" if line.length is None else amount_text(Amount(line.length, "length"), teller.system)
+    missing = teller.word("order", "not-counted") if chain and line.pitches is None else ""
+    return {
+        "line": number,
+        "what": _part(teller, line) if line.what == "part" else teller.word("order", line.what),
+        "designation": "" if line.what == "part" else line.name,
+        "detail": " ".join(say(n, teller.language, teller.system) for n in line.notes),
+        "quantity": line.quantity,
+        "unit": teller.word("order", "piece"),
+        "pitches": line.pitches,
+        "length_mm": None if line.length is None else float(line.length),
+        "length_text": length or missing,
+        "ends": line.ends,
+        "certificate": teller.word("order", "certificate") if chain else "",
+        "because": "; ".join(dict.fromkeys(teller.name(i) for i in line.because)),
+        "needed_by": teller.word("order", "before-work") if line.by is None else line.by.isoformat(),
+    }
+
+
+def _part(teller: Teller, line: OrderLine) -> str:
+    item = line.because[0]
+    if item.kind == "finding":
+        return conditions()[item.name].order_part.of(teller.language)
+    return teller.word("part", line.name)
+
+
+def _refusals(teller: Teller, refusal: Refusal) -> list[Document]:
+    hit = [
+        i
+        for i in teller.judged.dangers
+        if i.refused and i.key == refusal.item and refusal.where in {"", i.where} and i.kind != "strength"
+    ]
+    documents = []
+    for item in _named_once(hit):
+        told = teller.item(item)
+        kind = "withdraw" if item.blocks else "replace"
+        date = item.by.isoformat() if item.by is not None else ""
+        documents.append(
+            {
+                "item": told["item"],
+                "verdict": told["verdict"],
+                "verdict_text": told["verdict_text"],
+                "what": told["action"] or told["title"],
+                "why_it_matters": f"{' '.join(str(s) for s in _list(told['reasons']))} {teller.if_ignored(item)}".strip(),
+                "may_not_do": teller.word("refusal", kind).format(date=date),
+                "reason_given": refusal.reason,
+                "initials": refusal.initials,
+                "by": refusal.by,
+                "at": refusal.at.isoformat(),
+            }
+        )
+    return documents
+
+
+def _next_visit(teller: Teller) -> Document:
+    due = teller.judged.next_visit
+    bounds = [{"text": say(b.why, teller.language, teller.system), "by": b.by.isoformat()} for b in due.bounds]
+    return {
+        "by": due.by.isoformat(),
+        "hours_text": amount_text(Amount(due.service_hours, "hours"), teller.system),
+        "because": say(due.because, teller.language, teller.system),
+        "bounds": bounds,
+    }
+
+
+def _duty(teller: Teller, text: str, source: Source) -> Document:
+    reference, evidence = teller.source(source)
+    return {"text": text, "reference": reference, "evidence": evidence}
