@@ -117,6 +117,14 @@ def test_a_marking_separates_twins() -> None:
     assert named(observed).twins == ()
 
 
+def test_plate_height_alone_never_separates_near_twins() -> None:
+    """A height above AL422's largest still shows both twins and assumes the weaker."""
+    observed = Observed(length=read("12.7 mm"), lacing=(2, 2), plate_height=read("10.9 mm"))
+    names = {c.chain.short_name for c in identify(observed, leaf_chains()).candidates}
+    assert {"LL0822", "AL422"} <= names
+    assert assumed(observed) == "AL422"
+
+
 def test_a_pin_well_above_the_weaker_twin_separates() -> None:
     """A pin of 4.5 mm is out of reach of AL422's 3.96 mm even at an upset head."""
     observed = Observed(

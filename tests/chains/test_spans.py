@@ -10,7 +10,8 @@ from fractions import Fraction
 import pytest
 
 from mastwright.chains.elongation import elongation_figures
-from mastwright.chains.note import Note, note_sentences, note_text
+from mastwright.chains.note import note_sentences, note_text
+from mastwright.quantity import Note
 from mastwright.chains.spans import card_document, customary_spans, shop_card, span_card, span_figures
 from mastwright.chains.standard import LeafChain, find_chain, leaf_chains
 

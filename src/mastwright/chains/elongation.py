@@ -95,11 +95,16 @@ def check_taut(*, taut: bool, field: str = "taut") -> None:
         If the chain was not taut.
     """
     if not taut:
-        right = "the length of the taut chain: raise the load-free carriage until its weight hangs on the chain, secure it, measure again"
+        right = (
+            "the length of the taut chain: raise the load-free carriage until its weight hangs on the chain, "
+            "secure it, measure again"
+        )
         raise BadInput(Problem(field, "false", f"{right}; a slack chain can read new whatever its wear"))
 
 
-def elongation_from_length(length: Quantity, pitches: int, pitch: Fraction, instrument: Instrument) -> Reading:
+def elongation_from_length(
+    length: Quantity, pitches: int, pitch: Fraction, instrument: Instrument
+) -> Reading:
     """Tell how much longer than new a stretch of chain reads, in percent of its nominal length.
 
     Parameters
@@ -153,7 +158,9 @@ def elongation_from_length(length: Quantity, pitches: int, pitch: Fraction, inst
     )
 
 
-def elongation_from_legs(passed: Fraction | None, stopped: Fraction | None, instrument: Instrument) -> Reading:
+def elongation_from_legs(
+    passed: Fraction | None, stopped: Fraction | None, instrument: Instrument
+) -> Reading:
     """Turn a pass/fail gauge's answer into the interval that it stands for, in percent.
 
     Parameters
@@ -171,10 +178,20 @@ def elongation_from_legs(passed: Fraction | None, stopped: Fraction | None, inst
         If neither is given, or they contradict each other.
     """
     if passed is None and stopped is None:
-        raise BadInput(Problem("passes", "", "the leg that the chain passes, or stops_at with the leg that it has reached"))
+        raise BadInput(
+            Problem(
+                "passes", "", "the leg that the chain passes, or stops_at with the leg that it has reached"
+            )
+        )
     if passed is not None and stopped is not None and stopped >= passed:
         given = f"passes {float(passed):g} %, stops_at {float(stopped):g} %"
-        raise BadInput(Problem("passes", given, "a leg above stops_at: a chain cannot pass a leg below one that it has reached"))
+        raise BadInput(
+            Problem(
+                "passes",
+                given,
+                "a leg above stops_at: a chain cannot pass a leg below one that it has reached",
+            )
+        )
     value = passed if passed is not None else stopped
     return Reading(
         value=value if value is not None else Fraction(0),

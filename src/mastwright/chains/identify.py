@@ -10,9 +10,8 @@ from math import erfc, sqrt
 
 from mastwright.chains.designation import Designation, plain_marking, possible_designations
 from mastwright.chains.elongation import elongation_figures
-from mastwright.chains.note import Note
 from mastwright.chains.standard import LeafChain
-from mastwright.quantity import BadInput, Problem, Reading, read_table
+from mastwright.quantity import BadInput, Note, Problem, Reading, read_table
 
 
 @dataclass(frozen=True)
@@ -158,8 +157,13 @@ def identify(observed: Observed, chains: Iterable[LeafChain]) -> Identification:
         notes = (Note("nothing-fits", {"percent": percent}), *_notes(observed, meant, rows))
         return Identification((), None, (), _next_steps(observed, (), ()), (*notes, Note("maker-first")))
     least = identify_figures()["shown"] * max(weights)
+    kept = {row.short_name for row, weight in zip(rows, weights, strict=True) if weight >= least}
+    if observed.pin_diameter is None:
+        kept |= _silent_twins(rows, kept, meant)
     found = [
-        Candidate(row, weight / total) for row, weight in zip(rows, weights, strict=True) if weight >= least
+        Candidate(row, weight / total)
+        for row, weight in zip(rows, weights, strict=True)
+        if row.short_name in kept
     ]
     candidates = tuple(sorted(found, key=lambda c: (-c.probability, c.chain.short_name)))
     twins = _twins([c.chain for c in candidates])
@@ -250,6 +254,16 @@ def _matches(meant: Designation, row: LeafChain) -> bool:
         and meant.pitch == row.pitch
         and (meant.lacing is None or meant.lacing == row.lacing)
     )
+
+
+def _silent_twins(rows: tuple[LeafChain, ...], kept: set[str], meant: tuple[Designation, ...]) -> set[str]:
+    """Return the near-twins of what is kept: only pin or marking decide between the two."""
+    twins = set()
+    for pair in _twins(list(rows)):
+        named = [row for row in pair if any(_matches(d, row) for d in meant)]
+        if not named and any(row.short_name in kept for row in pair):
+            twins |= {row.short_name for row in pair}
+    return twins
 
 
 def _twins(chains: list[LeafChain]) -> tuple[tuple[LeafChain, LeafChain], ...]:

@@ -9,9 +9,9 @@ from math import ceil, floor
 
 from mastwright.chains.edge_wear import EdgeWearLimit, edge_wear_limit
 from mastwright.chains.elongation import elongation_figures
-from mastwright.chains.note import Note, note_text
+from mastwright.chains.note import note_text
 from mastwright.chains.standard import LeafChain
-from mastwright.quantity import Source, decimal_text, inch_text, read_table, source_of, unit
+from mastwright.quantity import Note, Source, decimal_text, inch_text, read_table, source_of, unit
 
 _NOTES = "card_notes.toml"
 

@@ -44,7 +44,9 @@ class Case:
 
     def reading(self, value: Fraction, standard_uncertainty: float | None = None) -> Reading:
         """Return a value worked out from the answers as a reading of the check's instrument."""
-        doubt = self.instrument.uncertainty_at(value) if standard_uncertainty is None else standard_uncertainty
+        doubt = (
+            self.instrument.uncertainty_at(value) if standard_uncertainty is None else standard_uncertainty
+        )
         half = self.instrument.step / 2
         unit = canonical_unit(self.check.reads).name
         return Reading(value, value - half, value + half, self.check.reads, unit, self.instrument, doubt)
@@ -72,7 +74,11 @@ class Case:
         if not limits:
             return NotJudged(Note("makers-limit-missing"), reading, notes)
         said = (*notes, Note("makers-limit-governs")) if chosen else notes
-        sides = [governing(tuple(x for x in limits if x.worse is w)) for w in Worse if any(x.worse is w for x in limits)]
+        sides = [
+            governing(tuple(x for x in limits if x.worse is w))
+            for w in Worse
+            if any(x.worse is w for x in limits)
+        ]
         governs = min(sides, key=lambda side: _room(reading, side))
         others = tuple(x for x in (*shipped, *(s.limit for s in self.own)) if x != governs)
         return Measured(reading, governs, others, as_new if as_new != governs.at else None, said)

@@ -148,8 +148,14 @@ def find_check(text: str, field: str = "id") -> Check:
     if key in known:
         return known[key]
     titles = {check.title.lower(): check.id for check in known.values()}
-    near = [*get_close_matches(key, known, n=3), *(titles[t] for t in get_close_matches(text.lower(), titles, n=2))]
-    hint = ", ".join(f"{i} ({known[i].title})" for i in dict.fromkeys(near)) or "such as FRK-09 (see docs/checks.md)"
+    near = [
+        *get_close_matches(key, known, n=3),
+        *(titles[t] for t in get_close_matches(text.lower(), titles, n=2)),
+    ]
+    hint = (
+        ", ".join(f"{i} ({known[i].title})" for i in dict.fromkeys(near))
+        or "such as FRK-09 (see docs/checks.md)"
+    )
     raise BadInput(Problem(field, text, f"the id of a check: {hint}"))
 
 

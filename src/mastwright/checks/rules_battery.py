@@ -71,9 +71,19 @@ def _voltage_density(case: Case) -> Outcome:
 def _temperature(case: Case) -> Outcome:
     state = case.answers.text("state")
     figures = temperature_limits()
-    sides = {"in-use": (("in-use", Worse.HIGHER),), "before-charge": (("before-charge", Worse.HIGHER), ("coldest", Worse.LOWER))}
+    sides = {
+        "in-use": (("in-use", Worse.HIGHER),),
+        "before-charge": (("before-charge", Worse.HIGHER), ("coldest", Worse.LOWER)),
+    }
     shipped = tuple(
-        Limit(figures[name].value, "temperature", worse, LimitKind.STANDARD, figures[name].source, reached_is_over=worse is Worse.HIGHER)
+        Limit(
+            figures[name].value,
+            "temperature",
+            worse,
+            LimitKind.STANDARD,
+            figures[name].source,
+            reached_is_over=worse is Worse.HIGHER,
+        )
         for name, worse in sides[state]
     )
     return case.against(case.main(), shipped)
@@ -86,7 +96,6 @@ def _insulation(case: Case) -> Outcome:
     return case.against(case.main(), (case.limit(needed_insulation(nominal), Worse.LOWER),))
 
 
-
 def _cells(check: Check) -> tuple[AnswerField, ...]:
     return (AnswerField("cells", "quantities", check.reads),)
 
@@ -97,5 +106,7 @@ DENSITY_SPREAD = Rule(_cells, _spread("cells"))
 VOLTAGE_SPREAD = Rule(_cells, _spread("cells"))
 CELL_VOLTAGE = Rule(value_and(AnswerField("cells", "whole")), _cell_voltage)
 VOLTAGE_DENSITY = Rule(value_and(quantity("density", "density")), _voltage_density)
-TEMPERATURE = Rule(value_and(AnswerField("state", "choice", choices=("in-use", "before-charge"))), _temperature)
+TEMPERATURE = Rule(
+    value_and(AnswerField("state", "choice", choices=("in-use", "before-charge"))), _temperature
+)
 INSULATION = Rule(value_and(quantity("battery_voltage", "voltage", required=False)), _insulation)

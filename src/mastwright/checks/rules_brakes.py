@@ -14,9 +14,14 @@ from mastwright.quantity import Amount, Note, Worse
 def _stopping_distance(case: Case) -> Outcome:
     speed, distance = case.answers.value("speed"), case.answers.value("value")
     limit = case.limit(allowed_stopping_distance(speed), Worse.HIGHER)
-    notes = ()
+    notes: tuple[Note, ...] = ()
     if distance > 0:
-        notes = (Note("drag-from-distance", {"drag": Amount(Fraction(drag_from_distance(distance, speed)), "percent")}),)
+        notes = (
+            Note(
+                "drag-from-distance",
+                {"drag": Amount(Fraction(drag_from_distance(distance, speed)), "percent")},
+            ),
+        )
     return case.against(case.main(), (limit,), notes=notes)
 
 

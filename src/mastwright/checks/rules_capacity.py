@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from mastwright.checks.answer import AnswerField
 from mastwright.checks.capacity import at_load_centre, standard_load_centres, with_attachment
 from mastwright.checks.case import Case
 from mastwright.checks.catalogue import Check
-from mastwright.checks.answer import AnswerField
 from mastwright.checks.outcome import Information, NotJudged, Outcome
 from mastwright.checks.rule import Rule, quantity
 from mastwright.quantity import Amount, Note
@@ -42,7 +42,9 @@ def _attachment(case: Case) -> Outcome:
         answers.value("thrust_out"),
         plate[1] if new_centre is None else new_centre,
     )
-    return Information((Note("capacity-with-attachment", {"mass": Amount(left, "mass")}), Note("plate-governs")))
+    return Information(
+        (Note("capacity-with-attachment", {"mass": Amount(left, "mass")}), Note("plate-governs"))
+    )
 
 
 def _standard_load_centre(case: Case) -> Outcome:

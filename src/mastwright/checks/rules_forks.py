@@ -24,13 +24,17 @@ def _thickness(case: Case) -> Outcome:
     reading = case.main()
     if reading.value > original + case.instrument.step:
         given = f"{float(original):g} mm"
-        raise BadInput(Problem("original", given, "at least the thickness measured now: it is the unworn thickness"))
+        raise BadInput(
+            Problem("original", given, "at least the thickness measured now: it is the unworn thickness")
+        )
     share = case.check.limit
     shipped: tuple[Limit, ...] = ()
     if share is not None:
         shipped = (case.limit(share * original, Worse.LOWER),)
         if origin == "shank":
-            doubt = hypot(reading.standard_uncertainty, float(share) * case.instrument.uncertainty_at(original))
+            doubt = hypot(
+                reading.standard_uncertainty, float(share) * case.instrument.uncertainty_at(original)
+            )
             reading = case.reading(reading.value, doubt)
     left = strength_left(reading.value, original)
     notes = (
@@ -69,7 +73,9 @@ def _tip_difference(case: Case) -> Outcome:
 
 def _strength(case: Case) -> Outcome:
     left = strength_left(case.answers.value("value"), case.answers.value("original"))
-    return Information((Note("fork-strength-left", {"share": Amount(100 * left, "percent")}), Note("never-derate")))
+    return Information(
+        (Note("fork-strength-left", {"share": Amount(100 * left, "percent")}), Note("never-derate"))
+    )
 
 
 def _forecast(case: Case) -> Outcome:
@@ -80,7 +86,11 @@ def _forecast(case: Case) -> Outcome:
     share = case.check.limit if case.check.limit is not None else Fraction(1)
     limit = share * answers.value("original")
     code = "fork-forecast-over" if then <= limit else "fork-forecast"
-    params = {"then": Amount(then, "length"), "limit": Amount(limit, "length"), "hours": Amount(ahead, "hours")}
+    params = {
+        "then": Amount(then, "length"),
+        "limit": Amount(limit, "length"),
+        "hours": Amount(ahead, "hours"),
+    }
     return Information((Note(code, params),))
 
 

@@ -43,4 +43,6 @@ LEAK_CLASS = Rule(
     ),
     _leak,
 )
-CLEANLINESS = Rule(lambda _: (AnswerField("value", "text"), AnswerField("target", "text", required=False)), _cleanliness)
+CLEANLINESS = Rule(
+    lambda _: (AnswerField("value", "text"), AnswerField("target", "text", required=False)), _cleanliness
+)

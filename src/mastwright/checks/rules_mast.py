@@ -75,8 +75,13 @@ LIFT_DRIFT = Rule(
 )
 TILT_DRIFT = Rule(
     value_and(
-        quantity("stroke", "length", required=False), quantity("arm", "length", required=False), _TIME, required=False
+        quantity("stroke", "length", required=False),
+        quantity("arm", "length", required=False),
+        _TIME,
+        required=False,
     ),
     _tilt_drift,
 )
-LOWERING_SPEED = Rule(value_and(quantity("distance", "length", required=False), _TIME, required=False), _lowering_speed)
+LOWERING_SPEED = Rule(
+    value_and(quantity("distance", "length", required=False), _TIME, required=False), _lowering_speed
+)

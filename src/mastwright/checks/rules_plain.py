@@ -85,7 +85,11 @@ def _work_air(case: Case) -> Outcome:
     if case.facts.country == "US" and case.check.limit is not None:
         legal = (case.limit(case.check.limit, Worse.HIGHER),)
     strictest = case.check.limit_high
-    notes = () if strictest is None else (Note("work-air-orientation", {"strictest": Amount(strictest, case.check.reads)}),)
+    notes = (
+        ()
+        if strictest is None
+        else (Note("work-air-orientation", {"strictest": Amount(strictest, case.check.reads)}),)
+    )
     return case.against(case.main(), legal, notes=notes)
 
 

@@ -13,14 +13,18 @@ from mastwright.quantity import Worse
 
 def _pressure_deviation(case: Case) -> Outcome:
     reading = case.main()
-    off = case.reading(abs(reading.value - case.answers.value("plate_pressure")), reading.standard_uncertainty)
+    off = case.reading(
+        abs(reading.value - case.answers.value("plate_pressure")), reading.standard_uncertainty
+    )
     allowed = case.answers.optional("tolerance")
     return case.against(off, () if allowed is None else (case.limit(allowed, Worse.HIGHER),))
 
 
 def _diameter_lost(case: Case) -> Outcome:
     reading = case.main()
-    lost = case.reading(diameter_lost(case.answers.value("original"), reading.value), reading.standard_uncertainty)
+    lost = case.reading(
+        diameter_lost(case.answers.value("original"), reading.value), reading.standard_uncertainty
+    )
     shipped = () if case.check.limit is None else (case.limit(case.check.limit, Worse.HIGHER),)
     return case.against(lost, shipped, as_new=Fraction(0))
 

@@ -114,7 +114,12 @@ def _row(row: Mapping[str, object], where: str, problems: list[Problem]) -> list
     sides = [_side(row, side, worse, check, where, problems) for side, worse in _SIDES.items() if side in row]
     model, governs = str(row.get("model", "")), row.get("governs") is True
     return [
-        ShopLimit(check.id, model, Limit(at, check.reads, worse, LimitKind(str(kind)), source, reached_is_over=False), governs)
+        ShopLimit(
+            check.id,
+            model,
+            Limit(at, check.reads, worse, LimitKind(str(kind)), source, reached_is_over=False),
+            governs,
+        )
         for at, worse in (s for s in sides if s is not None)
     ]
 
@@ -141,7 +146,11 @@ def _check(row: Mapping[str, object], where: str, problems: list[Problem]) -> Ch
 def _source(row: Mapping[str, object], where: str, problems: list[Problem]) -> Source | None:
     text, word = str(row.get("source", "")).strip(), str(row.get("evidence", "read"))
     if not text:
-        problems.append(Problem(f"{where}.source", "", "where the limit is written: a limit without a source is not taken"))
+        problems.append(
+            Problem(
+                f"{where}.source", "", "where the limit is written: a limit without a source is not taken"
+            )
+        )
     if word not in list(Evidence):
         problems.append(Problem(f"{where}.evidence", word, f"one of {', '.join(Evidence)}"))
     return Source(text, Evidence(word)) if text and word in list(Evidence) else None

@@ -25,7 +25,11 @@ def chain_judge(chosen: argparse.Namespace) -> int:
     policy = _policy(chosen.discard_at)
     judged = judge_set(_read(chosen, system), policy, date.min)
     document = _document(judged, policy, chosen.lang or "en", system)
-    print(json.dumps(document, ensure_ascii=False, indent=2) if chosen.json else _text(document, chosen.lang or "en"))
+    print(
+        json.dumps(document, ensure_ascii=False, indent=2)
+        if chosen.json
+        else _text(document, chosen.lang or "en")
+    )
     return 0
 
 
@@ -51,9 +55,21 @@ def _read(chosen: argparse.Namespace, system: UnitSystem) -> ChainSet:
         first_strand = spans[0]["strand"] if spans else "strand"
         spans.insert(0, {"strand": first_strand, **given, **_manner(chosen)})
     strands = list(dict.fromkeys(str(s["strand"]) for s in spans))
-    table: dict[str, object] = {"set": "chain", "designation": chosen.designation, "strands": strands, "span": spans}
+    table: dict[str, object] = {
+        "set": "chain",
+        "designation": chosen.designation,
+        "strands": strands,
+        "span": spans,
+    }
     if chosen.first_length is not None:
-        table["first"] = [{"strand": strands[0], "pitches": chosen.pitches, "length": chosen.first_length, **_manner(chosen)}]
+        table["first"] = [
+            {
+                "strand": strands[0],
+                "pitches": chosen.pitches,
+                "length": chosen.first_length,
+                **_manner(chosen),
+            }
+        ]
     problems: list[tuple[tuple[str | int, ...], Problem]] = []
     sets = read_chain_sets(Form({"chain": [table]}, (), problems, system), common_instruments())
     if problems:
@@ -102,7 +118,10 @@ def _document(judged: JudgedSet, policy: Policy, language: str, system: UnitSyst
 
 
 def _badness(item: JudgedItem) -> tuple[int, float]:
-    return item.own_verdict.rank if item.own_verdict is not Verdict.NOT_JUDGED else -1, item.probability or 0.0
+    return (
+        item.own_verdict.rank if item.own_verdict is not Verdict.NOT_JUDGED else -1,
+        item.probability or 0.0,
+    )
 
 
 def _strand(judged: JudgedSet, item: JudgedItem, language: str, system: UnitSystem) -> dict[str, object]:

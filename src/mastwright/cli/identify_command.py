@@ -33,7 +33,11 @@ def identify(chosen: argparse.Namespace) -> int:
     document = identification_document(result)
     document["separate_by_text"] = [say(n, language, system) for n in result.separate_by]
     document["notes_text"] = [say(n, language, system) for n in result.notes]
-    print(json.dumps(document, ensure_ascii=False, indent=2) if chosen.json else _text(document, result, language))
+    print(
+        json.dumps(document, ensure_ascii=False, indent=2)
+        if chosen.json
+        else _text(document, result, language)
+    )
     return 0
 
 
@@ -44,13 +48,19 @@ def _observed(chosen: argparse.Namespace) -> Observed:
 
     def read(name: str) -> Reading | None:
         text = getattr(chosen, name)
-        return None if text is None else _reading(text, f"--{name.replace('_', '-')}", instrument, system, problems)
+        return (
+            None
+            if text is None
+            else _reading(text, f"--{name.replace('_', '-')}", instrument, system, problems)
+        )
 
     if chosen.pitch is not None and chosen.length is not None:
         problems.append(Problem("--pitch", chosen.pitch, "either --pitch, or --length with --pitches"))
     if chosen.length is not None and chosen.pitches is None:
         problems.append(Problem("--pitches", "", "how many pitches --length was measured over"))
-    parts = {name: read(name) for name in ("pitch", "length", "plate_height", "plate_thickness", "pin_diameter")}
+    parts = {
+        name: read(name) for name in ("pitch", "length", "plate_height", "plate_thickness", "pin_diameter")
+    }
     lacing = _lacing(chosen.lacing, problems)
     if problems:
         raise BadInput(problems)

@@ -32,7 +32,10 @@ def judge(chosen: argparse.Namespace) -> int:
             documents.append(_one(Path(name), chosen, *shared))
         except BadInput as bad:
             several = len(chosen.visits) > 1
-            problems += [Problem(f"{name}: {p.field}" if several else p.field, p.given, p.expected, p.line) for p in bad.problems]
+            problems += [
+                Problem(f"{name}: {p.field}" if several else p.field, p.given, p.expected, p.line)
+                for p in bad.problems
+            ]
     if problems:
         raise BadInput(problems)
     if chosen.json:
@@ -61,7 +64,9 @@ def _limits(folder: Path) -> ShopLimits:
     return read_shop_limits({f.name: _text(f) for f in files}) if files else NO_LIMITS
 
 
-def _one(path: Path, chosen: argparse.Namespace, instruments: Instruments, limits: ShopLimits | None) -> Document:
+def _one(
+    path: Path, chosen: argparse.Namespace, instruments: Instruments, limits: ShopLimits | None
+) -> Document:
     visit = read_visit(_text(path), instruments)
     if limits is None:
         limits = _limits(path.parent / "limits")

@@ -28,14 +28,17 @@ def judge_text(document: Document, written: Iterable[Path]) -> str:
 
     visit, truck = _table(document["visit"]), _table(document["truck"])
     due = _table(document["next_visit"])
+    who = f"{truck['id']}  {truck['kind']}, {truck['power']}, {truck['hours']}"
     lines = [
-        f"{truck['id']}  {truck['kind']}, {truck['power']}, {truck['hours']}  -  {visit['customer']}, {visit['date']}",
+        f"{who}  -  {visit['customer']}, {visit['date']}",
         f"== {str(document['outcome_text']).upper()} ==",
     ]
     for reason in _rows(document["reasons"]):
         refused = f" [{label('refused')}]" if reason["refused"] else ""
         by = f" {label('by')} {reason['by']}" if reason["by"] else ""
-        lines.append(f"{reason['rank']}. {reason['item']} - {reason['title']}: {str(reason['verdict_text'])}{by}{refused}")
+        lines.append(
+            f"{reason['rank']}. {reason['item']} - {reason['title']}: {reason['verdict_text']}{by}{refused}"
+        )
         lines += _wrapped([reason["text"], reason["if_ignored"], reason["action"]])
     lines += _order(_rows(document["order"]), label("order"))
     lines.append(f"{label('next')}: {due['by']} ({due['because']})")
@@ -52,8 +55,16 @@ def judge_text(document: Document, written: Iterable[Path]) -> str:
 def _order(rows: list[Document], label: str) -> list[str]:
     told = []
     for row in rows:
-        size = f", {row['pitches']} p = {row['length_text']}" if row["pitches"] else f", {row['length_text']}" if row["length_text"] else ""
-        told.append(f"{label}: {row['quantity']} x {row['what']} {row['designation']}{size} ({row['needed_by']})")
+        size = (
+            f", {row['pitches']} p = {row['length_text']}"
+            if row["pitches"]
+            else f", {row['length_text']}"
+            if row["length_text"]
+            else ""
+        )
+        told.append(
+            f"{label}: {row['quantity']} x {row['what']} {row['designation']}{size} ({row['needed_by']})"
+        )
     return told
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+from datetime import datetime
 from pathlib import Path
 
 from mastwright.chains.spans import card_document, shop_card
@@ -19,7 +20,8 @@ def limits(chosen: argparse.Namespace) -> int:
     if chosen.pdf:
         from mastwright.paperwork import card_pdf  # noqa: PLC0415  typst is needed for papers alone
 
-        Path(chosen.pdf).write_bytes(card_pdf(document, language=language, units=chosen.units or "metric"))
+        today = datetime.now().astimezone().date()
+        Path(chosen.pdf).write_bytes(card_pdf([document], today, language, chosen.units or "metric"))
     if chosen.json:
         print(json.dumps(document, ensure_ascii=False, indent=2))
     else:
@@ -28,12 +30,14 @@ def limits(chosen: argparse.Namespace) -> int:
 
 
 def _text(document: dict[str, object], language: str, *, inch: bool) -> str:
-    lines = [f"{document['designation']}  {document['pitch_mm']} mm / {document['pitch_in']} in, {document['lacing']}"]
+    pitch = f"{document['pitch_mm']} mm / {document['pitch_in']} in"
+    lines = [f"{document['designation']}  {pitch}, {document['lacing']}"]
     heads = [word("terminal", key, language) for key in ("pitches", "new")]
     lines.append("".join(h.rjust(12) for h in (*heads, "1 %", "2 %", "3 %")))
     spans = document["spans"]
     for span in spans if isinstance(spans, list) else []:
-        lines.append("".join(text.rjust(12) for text in _row(span, inch=inch)))
+        row = _row(span, inch=inch)
+        lines.append("".join(text.rjust(12) for text in row))
     edge = document["edge_wear"]
     if isinstance(edge, dict):
         shown = f"{edge['limit_in']} in" if inch else f"{edge['limit_mm_text']} mm"
@@ -46,6 +50,9 @@ def _text(document: dict[str, object], language: str, *, inch: bool) -> str:
 
 def _row(span: dict[str, object], *, inch: bool) -> list[str]:
     if inch:
-        return [str(span["pitches"]), *(str(span[k]) for k in ("new_in", *(f"at_{n}_percent_in" for n in (1, 2, 3))))]
+        return [
+            str(span["pitches"]),
+            *(str(span[k]) for k in ("new_in", *(f"at_{n}_percent_in" for n in (1, 2, 3)))),
+        ]
     marks = [str(span[f"at_{n}_percent_mm_text"]) for n in (1, 2, 3)]
     return [str(span["pitches"]), f"{span['new_mm']:.1f}", *marks]

@@ -79,10 +79,11 @@ def _parser() -> argparse.ArgumentParser:
     return parser
 
 
-
 def _common(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--json", action="store_true", help="print JSON instead of text")
-    parser.add_argument("--units", choices=("metric", "inch"), help="units of bare numbers and of what is shown")
+    parser.add_argument(
+        "--units", choices=("metric", "inch"), help="units of bare numbers and of what is shown"
+    )
     parser.add_argument("--lang", choices=("en", "es"), help="language of what is shown")
 
 
@@ -90,7 +91,9 @@ def _add_judge(commands: argparse._SubParsersAction[argparse.ArgumentParser]) ->
     judge = commands.add_parser("judge", help="judge visits and write their papers")
     judge.add_argument("visits", nargs="+", metavar="VISIT.toml", help="a visit as written down at the truck")
     judge.add_argument("--out", metavar="DIR", help="write the papers there")
-    judge.add_argument("--limits", metavar="DIR", help="maker's and shop limits (default: limits/ beside the visit)")
+    judge.add_argument(
+        "--limits", metavar="DIR", help="maker's and shop limits (default: limits/ beside the visit)"
+    )
     judge.add_argument("--gauges", metavar="FILE", help="the shop's own instruments (TOML)")
     _common(judge)
     judge.set_defaults(command=_judge)
@@ -106,7 +109,9 @@ def _add_identify(commands: argparse._SubParsersAction[argparse.ArgumentParser])
     identify.add_argument("--pin-diameter", help="pin diameter, at its head or a worn end")
     identify.add_argument("--lacing", help="plates in the outer and in the inner pitch, as 3x4")
     identify.add_argument("--marking", help="what is stamped on the plates or written on the certificate")
-    identify.add_argument("--instrument", default="calliper", help="what it was measured with (default: calliper)")
+    identify.add_argument(
+        "--instrument", default="calliper", help="what it was measured with (default: calliper)"
+    )
     worn = identify.add_mutually_exclusive_group()
     worn.add_argument("--unworn", action="store_true", help="measured on links that never pass a sheave")
     worn.add_argument("--worn", action="store_true", help="measured on links that pass a sheave")
@@ -129,7 +134,9 @@ def _add_chain_judge(commands: argparse._SubParsersAction[argparse.ArgumentParse
     judge.add_argument("--length", help="length over --pitches pitches, chain taut")
     judge.add_argument("--pitch", help="mean pitch by calliper over --pitches pitches (2 if not given)")
     judge.add_argument("--gauge", help="reading of a graduated gauge, in percent")
-    judge.add_argument("--passes", help="smallest leg of a pass/fail gauge that the chain has not reached, in percent")
+    judge.add_argument(
+        "--passes", help="smallest leg of a pass/fail gauge that the chain has not reached, in percent"
+    )
     judge.add_argument("--stops-at", help="largest leg that the chain has reached, in percent")
     judge.add_argument(
         "--span",

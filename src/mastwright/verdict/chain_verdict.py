@@ -105,7 +105,9 @@ def _reason(verdict: Verdict, reading: Reading, policy: Policy, read: Amount, li
     match verdict:
         case Verdict.WITHDRAW:
             return Note("elongation-over", {"read": read, "limit": limit})
-        case Verdict.REMEASURE if reading.low is None or reading.high is None or reading.value == reading.high:
+        case Verdict.REMEASURE if (
+            reading.low is None or reading.high is None or reading.value == reading.high
+        ):
             return Note("elongation-gauge-doubt", {"leg": read, "limit": limit})
         case Verdict.REMEASURE:
             return Note("elongation-doubt", {"read": read, "limit": limit})
@@ -146,7 +148,11 @@ def judge_set(chain_set: ChainSet, policy: Policy, on: date) -> JudgedSet:
     condemning = [
         *strands,
         *edges,
-        *(i for i, f in zip(findings, chain_set.findings, strict=True) if f.condition.consequence is Consequence.CONDEMN_SET),
+        *(
+            i
+            for i, f in zip(findings, chain_set.findings, strict=True)
+            if f.condition.consequence is Consequence.CONDEMN_SET
+        ),
     ]
     condemned = any(i.own_verdict is Verdict.WITHDRAW for i in condemning)
     planned = not condemned and any(i.own_verdict is Verdict.REPLACE for i in (*strands, *edges))
@@ -166,7 +172,10 @@ def judge_set(chain_set: ChainSet, policy: Policy, on: date) -> JudgedSet:
         reasons=notes,
         blocks=any(i.blocks for i in items),
     )
-    dated = tuple(replace(i, by=planned_by) if i.verdict is Verdict.REPLACE and i.by is None else i for i in (whole, *items))
+    dated = tuple(
+        replace(i, by=planned_by) if i.verdict is Verdict.REPLACE and i.by is None else i
+        for i in (whole, *items)
+    )
     return JudgedSet(chain_set, verdict, dated, tuple(spans), growth, condemned, planned)
 
 
@@ -193,7 +202,11 @@ def _strand(
     growth = _growth(span, chain_set)
     notes = [] if span.start is not None else [Note("span-place-not-noted", {})]
     if growth is not None and not growth.from_first_reading:
-        notes.append(Note("new-length-unknown", {"tolerance": Amount(elongation_figures().new_tolerance.at, "percent")}))
+        notes.append(
+            Note(
+                "new-length-unknown", {"tolerance": Amount(elongation_figures().new_tolerance.at, "percent")}
+            )
+        )
     item = replace(
         item,
         verdict=verdict,
@@ -222,7 +235,9 @@ def _under_set_rule(item: JudgedItem, *, condemned: bool, planned: bool) -> Judg
     if raised.rank <= item.verdict.rank:
         return item
     reasons = (*item.reasons, Note("set-rule", {}))
-    return replace(item, verdict=raised, reasons=reasons, blocks=blocks_work(raised, item.severity) or item.blocks)
+    return replace(
+        item, verdict=raised, reasons=reasons, blocks=blocks_work(raised, item.severity) or item.blocks
+    )
 
 
 def _edge(chain_set: ChainSet, edge: EdgeReading, policy: Policy) -> JudgedItem:
@@ -257,7 +272,9 @@ def _edge(chain_set: ChainSet, edge: EdgeReading, policy: Policy) -> JudgedItem:
         limit=wear.limit,
         probability=found.probability_over,
         reasons=(Note(code.get(found.verdict, "edge-fit"), params),),
-        notes=(Note("edge-from-table", {"height": Amount(wear.unworn, "length")}),) if wear.from_table else (),
+        notes=(Note("edge-from-table", {"height": Amount(wear.unworn, "length")}),)
+        if wear.from_table
+        else (),
         blocks=blocks_work(found.verdict, Severity.OUT_OF_SERVICE),
     )
 
@@ -303,7 +320,11 @@ def _strands_apart(spans: Iterable[SpanReading], policy: Policy) -> Fraction | N
     worst_span: dict[str, Reading] = {}
     for span in spans:
         known = worst_span.get(span.strand)
-        if span.reading.low is not None and span.reading.high is not None and (known is None or span.reading.value > known.value):
+        if (
+            span.reading.low is not None
+            and span.reading.high is not None
+            and (known is None or span.reading.value > known.value)
+        ):
             worst_span[span.strand] = span.reading
     readings = sorted(worst_span.values(), key=lambda r: r.value)
     if len(readings) < 2:  # noqa: PLR2004  a pair

@@ -59,7 +59,9 @@ def judge_check(
     on
         Day of the visit.
     """
-    outcome = weigh(entry.check, entry.answers, facts, limits.for_check(entry.check.id, model), entry.instrument, on)
+    outcome = weigh(
+        entry.check, entry.answers, facts, limits.for_check(entry.check.id, model), entry.instrument, on
+    )
     item = JudgedItem(
         key=entry.check.id,
         kind="check",
@@ -100,7 +102,9 @@ def _measured(item: JudgedItem, outcome: Measured, check: Check, policy: Policy)
     nearing = None
     if outcome.as_new is not None:
         allowance = outcome.limit.at - outcome.as_new
-        nearing = replace(outcome.limit, at=outcome.as_new + allowance * policy.nearing_share, reached_is_over=True)
+        nearing = replace(
+            outcome.limit, at=outcome.as_new + allowance * policy.nearing_share, reached_is_over=True
+        )
     found = conformity(
         outcome.reading,
         outcome.limit,
@@ -121,9 +125,7 @@ def _measured(item: JudgedItem, outcome: Measured, check: Check, policy: Policy)
         code = "information-only"
     reasons = (Note(code, params), *((Note("worse-case", {}),) if outcome.worse_case else ()))
     judged = _with(item, verdict, severity, reasons, outcome.notes)
-    return replace(
-        judged, reading=outcome.reading, limit=outcome.limit, probability=found.probability_over
-    )
+    return replace(judged, reading=outcome.reading, limit=outcome.limit, probability=found.probability_over)
 
 
 def _with(

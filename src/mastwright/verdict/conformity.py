@@ -114,7 +114,12 @@ def conformity(
 
 
 def _verdict(
-    reading: Reading, limit: Limit, guard: Fraction, severity: Severity, planned: Limit | None, nearing: Limit | None
+    reading: Reading,
+    limit: Limit,
+    guard: Fraction,
+    severity: Severity,
+    planned: Limit | None,
+    nearing: Limit | None,
 ) -> Verdict:
     higher = limit.worse is Worse.HIGHER
     certain = reading.low if higher else reading.high

@@ -67,4 +67,6 @@ class JudgedItem:
 
 def blocks_work(verdict: Verdict, severity: Severity) -> bool:
     """Tell whether a verdict stops the truck: out of service now, or doubt about something that would be."""
-    return verdict is Verdict.WITHDRAW or (verdict is Verdict.REMEASURE and severity is Severity.OUT_OF_SERVICE)
+    return verdict is Verdict.WITHDRAW or (
+        verdict is Verdict.REMEASURE and severity is Severity.OUT_OF_SERVICE
+    )

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 from functools import cache
 
-from mastwright.checks import Check, NO_LIMITS, ShopLimits, applicable
+from mastwright.checks import NO_LIMITS, Check, ShopLimits, applicable
 from mastwright.quantity import read_table
 from mastwright.verdict.chain_verdict import JudgedSet, judge_set
 from mastwright.verdict.check_verdict import JudgedCheck, judge_check

@@ -48,7 +48,11 @@ class LegalFrame:
 
     def duties_for(self, *, out_of_service: bool, planned: bool) -> tuple[Duty, ...]:
         """Return the duties that apply to this outcome."""
-        wanted = {"always"} | ({"out-of-service"} if out_of_service else set()) | ({"planned"} if planned else set())
+        wanted = (
+            {"always"}
+            | ({"out-of-service"} if out_of_service else set())
+            | ({"planned"} if planned else set())
+        )
         return tuple(d for d in self.duties if d.when in wanted)
 
     def examination_due(self, last: date, *, lifts_people: bool) -> date | None:
@@ -66,7 +70,8 @@ def _frames() -> dict[str, LegalFrame]:
 def _frame(country: str, row: dict[str, Any]) -> LegalFrame:  # Any: a parsed file
     where = f"legal.toml {country}"
     duties = tuple(
-        Duty(d["when"], d["en"], d["es"], source_of(d["reference"], d["evidence"], where)) for d in row["duty"]
+        Duty(d["when"], d["en"], d["es"], source_of(d["reference"], d["evidence"], where))
+        for d in row["duty"]
     )
     months = int(row["months"])
     people = int(row.get("months_people", months))

@@ -72,15 +72,26 @@ def next_visit(visit: Visit, items: Iterable[JudgedItem], frame: LegalFrame) -> 
     """
     truck, on = visit.truck, visit.on
     hours, months, assumptions = _service(truck)
-    bounds = [Bound(on + timedelta(days=floor(months * _DAYS_A_MONTH)), Note("due-calendar", {"months": Amount(months, "age")}))]
+    bounds = [
+        Bound(
+            on + timedelta(days=floor(months * _DAYS_A_MONTH)),
+            Note("due-calendar", {"months": Amount(months, "age")}),
+        )
+    ]
     rate = hours_per_day(visit)
     if rate is not None and rate > 0:
-        bounds.append(Bound(on + timedelta(days=floor(hours / rate)), Note("due-hours", {"hours": Amount(hours, "hours")})))
+        bounds.append(
+            Bound(
+                on + timedelta(days=floor(hours / rate)), Note("due-hours", {"hours": Amount(hours, "hours")})
+            )
+        )
     else:
         assumptions.append(Note("hours-not-projected", {}))
     bounds += _by_law(truck, frame, assumptions)
     bounds += [
-        Bound(i.by, Note("due-item", {"item": i.key})) for i in items if i.by is not None and i.verdict is Verdict.REPLACE
+        Bound(i.by, Note("due-item", {"item": i.key}))
+        for i in items
+        if i.by is not None and i.verdict is Verdict.REPLACE
     ]
     if any(i.blocks for i in items):
         assumptions.append(Note("before-it-works", {}))

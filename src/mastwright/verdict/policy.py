@@ -87,5 +87,7 @@ def shop_policy(discard_percent: Fraction | None = None, highest_doubt: float | 
         policy,
         discard=own,
         planned=marks.planned if marks.planned.at < own.at else None,
-        nearing=marks.nearing if marks.nearing.at < own.at else replace(own, at=own.at * policy.nearing_share),
+        nearing=marks.nearing
+        if marks.nearing.at < own.at
+        else replace(own, at=own.at * policy.nearing_share),
     )

@@ -1,4 +1,4 @@
-"""Static strength of a chain set against the plate load: a finding when too low, never an argument to keep."""
+"""Static strength of a chain set at the plate load: a finding when low, never a reason to keep it."""
 
 from __future__ import annotations
 

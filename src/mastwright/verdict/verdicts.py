@@ -7,7 +7,7 @@ from enum import StrEnum
 
 
 class Verdict(StrEnum):
-    """May this item go on working?"""
+    """Whether an item may go on working, from best to worst."""
 
     FIT = "fit"
     WATCH = "watch"

@@ -163,12 +163,13 @@ class Form:
         if value is None:
             return ()
         if not isinstance(value, list) or not all(isinstance(v, dict) for v in value):
-            self.refuse(key, f"tables, each begun with [[{'.'.join(str(p) for p in (*self._path, key) if isinstance(p, str))}]]", value)
+            header = ".".join(str(p) for p in (*self._path, key) if isinstance(p, str))
+            self.refuse(key, f"tables, each begun with [[{header}]]", value)
             return ()
         return tuple(Form(v, (*self._path, key, i), self._problems, self.system) for i, v in enumerate(value))
 
     def no_more(self) -> None:
-        """Keep a problem for every field that nobody asked for: a misspelt field must not be lost silently."""
+        """Keep a problem for every field that nobody asked for: a misspelt one must not be lost silently."""
         for key in self._table:
             if key not in self._asked:
                 near = difflib.get_close_matches(key, self._asked, 1)

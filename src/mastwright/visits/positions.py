@@ -13,7 +13,7 @@ _KEYS = {"bare_key", "quoted_key", "dotted_key"}
 
 
 def key_lines(text: str) -> dict[Path, int]:
-    """Return the line (from 1) of every table, array element and key, by path.
+    r"""Return the line (from 1) of every table, array element and key, by path.
 
     Parameters
     ----------
@@ -22,7 +22,7 @@ def key_lines(text: str) -> dict[Path, int]:
 
     Examples
     --------
-    >>> key_lines('[[span]]\\npitches = 16\\n')[("span", 0, "pitches")]
+    >>> key_lines('[[span]]\npitches = 16\n')[("span", 0, "pitches")]
     2
     """
     root = Parser(Language(tree_sitter_toml.language())).parse(text.encode()).root_node

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 import tomllib
-from collections.abc import Mapping
 from datetime import date
 from fractions import Fraction
 
@@ -45,7 +44,7 @@ def read_visit(text: str, instruments: Instruments | None = None) -> Visit:
     except tomllib.TOMLDecodeError as error:
         raise BadInput(_syntax(str(error))) from None
     problems: list[tuple[Path, Problem]] = []
-    visit = _visit(Form(table, (), problems), table, instruments or common_instruments())
+    visit = _visit(Form(table, (), problems), instruments or common_instruments())
     if problems or visit is None:
         raise BadInput(_with_lines(problems, text))
     return visit
@@ -69,7 +68,7 @@ def _with_lines(problems: list[tuple[Path, Problem]], text: str) -> list[Problem
     return sorted(placed, key=lambda p: p.line or 0)
 
 
-def _visit(top: Form, table: Mapping[str, object], instruments: Instruments) -> Visit | None:
+def _visit(top: Form, instruments: Instruments) -> Visit | None:
     head = top.table("visit", required=True)
     units = head.text("units", choices=tuple(UnitSystem)) or UnitSystem.METRIC
     for form in (top, head):
@@ -90,7 +89,7 @@ def _visit(top: Form, table: Mapping[str, object], instruments: Instruments) -> 
     previous_on, previous_hours = _previous(top.table("previous"), on, truck)
     policy = _policy(top.table("policy"))
     chains = read_chain_sets(top, instruments)
-    checks = read_checks(top, truck.facts, instruments) if truck else ()
+    checks = read_checks(top, instruments)
     known = {c.name for c in chains} | {c.check.id for c in checks}
     refusals = _refusals(top, known, on)
     top.no_more()

@@ -116,11 +116,13 @@ def _way(
     instrument: str,
     instruments: Instruments,
 ) -> tuple[str, Reading] | None:
-    if ways == ["length"] or ways == ["mean_pitch"]:
+    if ways in (["length"], ["mean_pitch"]):
         return _by_length(form, ways[0], pitches, chain, instrument or "rule", instruments)
     if ways == ["gauge"]:
         quantity = form.quantity("gauge", "percent")
-        found = form.checked("instrument", lambda: instruments.find(instrument or "graduated-gauge", "percent"))
+        found = form.checked(
+            "instrument", lambda: instruments.find(instrument or "graduated-gauge", "percent")
+        )
         if quantity is None or found is None:
             return None
         return f"{float(quantity.canonical):g} %", Reading.of(quantity, found)
@@ -146,7 +148,11 @@ def _by_length(
         form.refuse("pitches", "how many pitches the length was measured over, an even number")
     if quantity is None or found is None or not count or count % 2:
         return None
-    length = quantity if way == "length" else Quantity(quantity.value * count, quantity.unit, quantity.step * count)
+    length = (
+        quantity
+        if way == "length"
+        else Quantity(quantity.value * count, quantity.unit, quantity.step * count)
+    )
     return _shown(quantity), elongation_from_length(length, count, chain.pitch, found)
 
 
@@ -161,7 +167,9 @@ def _by_legs(form: Form, instrument: str, instruments: Instruments) -> tuple[str
         stopped.canonical if stopped else None,
     )
     reading = form.checked("passes", lambda: elongation_from_legs(*legs, found))
-    words = [f"{word} {float(leg):g} %" for word, leg in zip(("<", "≥"), legs, strict=True) if leg is not None]
+    words = [
+        f"{word} {float(leg):g} %" for word, leg in zip(("<", "≥"), legs, strict=True) if leg is not None
+    ]
     return None if reading is None else (", ".join(words), reading)
 
 
@@ -179,7 +187,10 @@ def _edge(form: Form, strands: tuple[str, ...], instruments: Instruments) -> Edg
     if height is None or found is None:
         return None
     if unworn is not None and unworn.canonical < height.canonical - found.step:
-        form.refuse("unworn", "at least the worn plate height: it is the height of a plate that never meets the sheave")
+        form.refuse(
+            "unworn",
+            "at least the worn plate height: it is the height of a plate that never meets the sheave",
+        )
         return None
     return EdgeReading(strand, _shown(height), Reading.of(height, found), unworn)
 
@@ -194,4 +205,3 @@ def _finding(form: Form, strands: tuple[str, ...]) -> Finding | None:
     if condition is None:
         return None
     return Finding(condition, finding_strand, where, note, photos)
-

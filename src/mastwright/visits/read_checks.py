@@ -2,25 +2,29 @@
 
 from __future__ import annotations
 
-from mastwright.checks import AnswerField, TruckFacts, answer_fields, find_check
+from mastwright.checks import AnswerField, answer_fields, find_check
 from mastwright.quantity import Instruments, Quantity
 from mastwright.visits.form import Form
 from mastwright.visits.read_chains import read_photos
 from mastwright.visits.visit import Answer, CheckEntry
 
 
-def read_checks(top: Form, facts: TruckFacts, instruments: Instruments) -> tuple[CheckEntry, ...]:
+def read_checks(top: Form, instruments: Instruments) -> tuple[CheckEntry, ...]:
     """Read every check entry of the visit; problems are kept in the form."""
-    entries = tuple(e for form in top.tables("check") if (e := _entry(form, facts, instruments)))
+    entries = tuple(e for form in top.tables("check") if (e := _entry(form, instruments)))
     seen: set[tuple[str, str]] = set()
     for entry in entries:
         if (entry.check.id, entry.where) in seen:
-            top.refuse("check", "each check once, or `where` to tell them apart", f"{entry.check.id} {entry.where}".strip())
+            top.refuse(
+                "check",
+                "each check once, or `where` to tell them apart",
+                f"{entry.check.id} {entry.where}".strip(),
+            )
         seen.add((entry.check.id, entry.where))
     return entries
 
 
-def _entry(form: Form, facts: TruckFacts, instruments: Instruments) -> CheckEntry | None:
+def _entry(form: Form, instruments: Instruments) -> CheckEntry | None:
     name = form.text("id", required=True)
     check = form.checked("id", lambda: find_check(name, "id")) if name else None
     if check is None:

@@ -196,7 +196,8 @@ class Visit:
     def photo_files(self) -> tuple[str, ...]:
         """The files of all photos, each once, in order."""
         photos = [
-            *(p for c in self.chains for s in (*c.spans, *c.findings) for p in s.photos),
+            *(p for c in self.chains for s in c.spans for p in s.photos),
+            *(p for c in self.chains for f in c.findings for p in f.photos),
             *(p for c in self.checks for p in c.photos),
         ]
         return tuple(dict.fromkeys(p.file for p in photos))

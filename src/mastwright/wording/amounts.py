@@ -8,9 +8,9 @@ from mastwright.quantity import Amount, UnitSystem, canonical_unit, decimal_text
 
 # Digits after the point, by the unit in which a figure is shown.
 _DIGITS = {
-    "mm": 1, "kg": 0, "lb": 0, "N": 0, "lbf": 0, "deg": 1, "°C": 1, "°F": 1, "kPa": 0, "psi": 1, "N·m": 0, "lbf·ft": 0,
-    "km/h": 1, "mph": 1, "m/s": 2, "s": 1, "h": 0, "months": 0, "V": 2, "ohm": 0, "kg/l": 3, "%": 2, "1": 2, "rpm": 0,
-    "ppm": 0, "Ah": 0,
+    "mm": 1, "kg": 0, "lb": 0, "N": 0, "lbf": 0, "deg": 1, "°C": 1, "°F": 1, "kPa": 0, "psi": 1, "N·m": 0,
+    "lbf·ft": 0, "km/h": 1, "mph": 1, "m/s": 2, "s": 1, "h": 0, "months": 0, "V": 2, "ohm": 0, "kg/l": 3,
+    "%": 2, "1": 2, "rpm": 0, "ppm": 0, "Ah": 0,
 }  # fmt: skip
 
 

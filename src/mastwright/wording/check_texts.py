@@ -12,7 +12,9 @@ from mastwright.checks import catalogue
 
 @cache
 def _spanish() -> Mapping[str, Mapping[str, str]]:
-    text = resources.files("mastwright.wording").joinpath("tables", "es_checks.csv").read_text(encoding="utf-8")
+    text = (
+        resources.files("mastwright.wording").joinpath("tables", "es_checks.csv").read_text(encoding="utf-8")
+    )
     return {row["id"]: row for row in csv.DictReader(text.splitlines(), strict=True)}
 
 

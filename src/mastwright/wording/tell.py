@@ -120,7 +120,13 @@ class Teller:
     def _reading(self, item: JudgedItem) -> Document:
         reading = item.reading
         if reading is None:
-            return {"reading": item.written, "reading_value": None, "unit": "", "uncertainty": "", "method": ""}
+            return {
+                "reading": item.written,
+                "reading_value": None,
+                "unit": "",
+                "uncertainty": "",
+                "method": "",
+            }
         shown = amount_text(Amount(reading.value, reading.dimension), self.system)
         return {
             "reading": shown if item.written in {"", shown} else f"{shown} ({item.written})",
@@ -133,7 +139,11 @@ class Teller:
     def _probability(self, item: JudgedItem) -> str:
         if item.probability is None or item.reading is None:
             return ""
-        if item.limit is not None and item.limit.reached_by(item.reading.value) and item.reading.low is not None:
+        if (
+            item.limit is not None
+            and item.limit.reached_by(item.reading.value)
+            and item.reading.low is not None
+        ):
             return self.word("doubt", "over")
         key = "at-most" if item.reading.low is None else "about"
         return self.word("doubt", key).format(probability=percent_text(item.probability))
@@ -170,7 +180,9 @@ def tell(judged: JudgedVisit, language: str = "en", system: UnitSystem = UnitSys
         "order": [_order_line(teller, n, line) for n, line in enumerate(judged.order, 1)],
         "refusals": [r for refusal in judged.visit.refusals for r in _refusals(teller, refusal)],
         "next_visit": _next_visit(teller),
-        "legal": [_duty(teller, d.english if language == "en" else d.spanish, d.source) for d in judged.duties],
+        "legal": [
+            _duty(teller, d.english if language == "en" else d.spanish, d.source) for d in judged.duties
+        ],
         "not_looked_at": [
             {"id": c.id, "title": check_text(c.id, "title", language), "severity": str(c.severity)}
             for c in judged.not_looked_at
@@ -241,7 +253,10 @@ def _reasons(teller: Teller) -> list[Document]:
         reasons.append(
             {
                 "rank": rank,
-                **{k: told[k] for k in ("item", "key", "check", "title", "verdict", "verdict_text", "stops_the_truck")},
+                **{
+                    k: told[k]
+                    for k in ("item", "key", "check", "title", "verdict", "verdict_text", "stops_the_truck")
+                },
                 "text": sentences,
                 "if_ignored": teller.if_ignored(item),
                 **{k: told[k] for k in ("action", "refused", "by")},
@@ -298,6 +313,7 @@ def _refusals(teller: Teller, refusal: Refusal) -> list[Document]:
     documents = []
     for item in _named_once(hit):
         told = teller.item(item)
+        why = " ".join(str(s) for s in _list(told["reasons"]))
         kind = "withdraw" if item.blocks else "replace"
         date = item.by.isoformat() if item.by is not None else ""
         documents.append(
@@ -306,7 +322,7 @@ def _refusals(teller: Teller, refusal: Refusal) -> list[Document]:
                 "verdict": told["verdict"],
                 "verdict_text": told["verdict_text"],
                 "what": told["action"] or told["title"],
-                "why_it_matters": f"{' '.join(str(s) for s in _list(told['reasons']))} {teller.if_ignored(item)}".strip(),
+                "why_it_matters": f"{why} {teller.if_ignored(item)}".strip(),
                 "may_not_do": teller.word("refusal", kind).format(date=date),
                 "reason_given": refusal.reason,
                 "initials": refusal.initials,
@@ -319,7 +335,9 @@ def _refusals(teller: Teller, refusal: Refusal) -> list[Document]:
 
 def _next_visit(teller: Teller) -> Document:
     due = teller.judged.next_visit
-    bounds = [{"text": say(b.why, teller.language, teller.system), "by": b.by.isoformat()} for b in due.bounds]
+    bounds = [
+        {"text": say(b.why, teller.language, teller.system), "by": b.by.isoformat()} for b in due.bounds
+    ]
     return {
         "by": due.by.isoformat(),
         "hours_text": amount_text(Amount(due.service_hours, "hours"), teller.system),

@@ -37,7 +37,9 @@ def _chain(teller: Teller, judged: JudgedSet) -> Document:
         "measured_how": ", ".join(methods),
         "limit_text": teller.limit(limit),
         "limit_source": f"{source} [{evidence}]",
-        "findings": [teller.title(i) for i in judged.items if i.kind == "finding" and not _strand_of(judged, i)],
+        "findings": [
+            teller.title(i) for i in judged.items if i.kind == "finding" and not _strand_of(judged, i)
+        ],
     }
 
 
@@ -56,14 +58,18 @@ def _strand(teller: Teller, judged: JudgedSet, item: JudgedItem) -> Document:
         "spans": spans,
         "edge_wear_text": " ".join(say(n, teller.language, teller.system) for i in edges for n in i.reasons),
         "growth_text": "" if growth is None else _growth(growth),
-        "conditions": [{"key": f.condition.key, "title": f.condition.title.of(teller.language)} for f in found],
+        "conditions": [
+            {"key": f.condition.key, "title": f.condition.title.of(teller.language)} for f in found
+        ],
     }
 
 
 def _span(teller: Teller, judged: JudgedSpan) -> Document:
     span, reading = judged.span, judged.span.reading
     percent = amount_text(Amount(reading.value, "percent"), teller.system)
-    sign = "" if reading.low is not None and reading.high is not None else "< " if reading.low is None else "≥ "
+    sign = (
+        "" if reading.low is not None and reading.high is not None else "< " if reading.low is None else "≥ "
+    )
     return {
         "from_pitch": span.start,
         "pitches": span.pitches,
@@ -86,7 +92,9 @@ def _strength(teller: Teller, judged: JudgedSet) -> list[str]:
     for strength in teller.judged.strengths:
         if strength.set_name != judged.chain_set.name:
             continue
-        told += [say(n, teller.language, teller.system) for n in (*strength.item.reasons, *strength.item.notes)]
+        told += [
+            say(n, teller.language, teller.system) for n in (*strength.item.reasons, *strength.item.notes)
+        ]
         band = strength.result.residual
         if band is not None:
             left = f"{percent_text(float(band.low))} - {percent_text(float(band.high))}"
