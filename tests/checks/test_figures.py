@@ -68,7 +68,9 @@ def test_a_constant_is_the_value_of_its_row() -> None:
 
 def test_what_is_remembered_says_so() -> None:
     """The drag rule is only remembered, and its rows keep that word."""
-    remembered = {name for name, figure in figures().items() if figure.source.evidence is Evidence.FROM_MEMORY}
+    remembered = {
+        name for name, figure in figures().items() if figure.source.evidence is Evidence.FROM_MEMORY
+    }
     assert {"drag_per_kmh", "drag_most", "stopping_knee", "open_circuit_offset"} <= remembered
 
 

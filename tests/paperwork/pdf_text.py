@@ -38,34 +38,63 @@ def page_text(data: bytes, page: int | None = None) -> str:
 def runs(pdf: pikepdf.Pdf) -> Iterator[Shown]:
     """Yield every run of text of a PDF in the order it is drawn."""
     for number, page in enumerate(pdf.pages, 1):
-        yield from _runs(page.obj, number, pikepdf.Matrix())
+        yield from _Reader(number, pikepdf.Matrix()).read(page.obj)
 
 
-def _runs(holder: Any, number: int, outer: pikepdf.Matrix) -> Iterator[Shown]:
-    resources = holder.get("/Resources", pikepdf.Dictionary())
-    now, kept, text = outer, [], pikepdf.Matrix()
-    font, size = None, 0.0
-    for operands, operator in pikepdf.parse_content_stream(holder):
-        name = str(operator)
+class _Reader:
+    """Follows one content stream: where it draws, in which font, and what is said in place of glyphs."""
+
+    def __init__(self, page: int, place: pikepdf.Matrix) -> None:
+        self._page = page
+        self._place = place
+        self._kept: list[pikepdf.Matrix] = []
+        self._line = pikepdf.Matrix()
+        self._font: Any = None
+        self._size = 0.0
+        self._instead: list[str | None] = []
+
+    def read(self, holder: Any) -> Iterator[Shown]:
+        """Yield the runs of text of a page or form."""
+        resources = holder.get("/Resources", pikepdf.Dictionary())
+        for instruction in pikepdf.parse_content_stream(holder):
+            operands: Any = instruction.operands
+            name = str(instruction.operator)
+            if name in {"Tj", "TJ"}:
+                yield self._shown(operands[0] if name == "TJ" else operands)
+            elif name == "Do":
+                inner = resources["/XObject"][str(operands[0])]
+                if inner.get("/Subtype") == "/Form":
+                    yield from _Reader(self._page, self._place).read(inner)
+            elif name == "Tf":
+                self._font, self._size = resources["/Font"][str(operands[0])], float(operands[1])
+            elif name in {"BDC", "BMC", "EMC"}:
+                self._mark(name, operands)
+            else:
+                self._move(name, operands)
+
+    def _shown(self, parts: Any) -> Shown:
+        codes = b"".join(bytes(part) for part in parts if isinstance(part, pikepdf.String))
+        instead = next((words for words in reversed(self._instead) if words is not None), None)
+        text = _decoded(codes, self._font) if instead is None else instead
+        return Shown(self._page, text, self._size * abs((self._line @ self._place).d), self._font)
+
+    def _mark(self, name: str, operands: Any) -> None:
+        if name == "EMC":
+            self._instead.pop()
+            return
+        marks = operands[1] if name == "BDC" else None
+        spoken = marks.get("/ActualText") if isinstance(marks, pikepdf.Dictionary) else None
+        self._instead.append(None if spoken is None else str(spoken))
+
+    def _move(self, name: str, operands: Any) -> None:
         if name == "q":
-            kept.append(now)
+            self._kept.append(self._place)
         elif name == "Q":
-            now = kept.pop()
+            self._place = self._kept.pop()
         elif name == "cm":
-            now = pikepdf.Matrix(*map(float, operands)) @ now
+            self._place = pikepdf.Matrix(*map(float, operands)) @ self._place
         elif name == "Tm":
-            text = pikepdf.Matrix(*map(float, operands))
-        elif name == "Tf":
-            font, size = resources["/Font"][str(operands[0])], float(operands[1])
-        elif name in {"Tj", "TJ"}:
-            parts = operands[0] if name == "TJ" else operands
-            codes = b"".join(bytes(part) for part in parts if isinstance(part, pikepdf.String))
-            scale = abs((text @ now).d)
-            yield Shown(number, _decoded(codes, font), size * scale, font)
-        elif name == "Do":
-            inner = resources["/XObject"][str(operands[0])]
-            if inner.get("/Subtype") == "/Form":
-                yield from _runs(inner, number, now)
+            self._line = pikepdf.Matrix(*map(float, operands))
 
 
 def _decoded(codes: bytes, font: Any) -> str:

@@ -28,8 +28,17 @@ HOSTILE = [
 def filled(given: Any, text: str) -> Any:
     """Return the document with every free text replaced by one."""
     fixed = {
-        "format", "language", "units", "verdict", "own_verdict", "date", "by", "may_work_until", "key", "file",
-    }  # fmt: skip
+        "format",
+        "language",
+        "units",
+        "verdict",
+        "own_verdict",
+        "date",
+        "by",
+        "may_work_until",
+        "key",
+        "file",
+    }
     if isinstance(given, dict):
         return {
             k: v if k in fixed and isinstance(v, str | None) else filled(v, text) for k, v in given.items()

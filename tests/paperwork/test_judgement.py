@@ -91,7 +91,7 @@ def test_every_wrong_field_is_named_at_once() -> None:
 def test_what_is_no_table_is_refused() -> None:
     """Something that is no table of fields is refused as a judgement."""
     nothing: Any = ["format"]
-    with pytest.raises(BadInput, match="judgement: .*a table of fields"):
+    with pytest.raises(BadInput, match=r"judgement: .*a table of fields"):
         check_judgement(nothing)
 
 

@@ -50,25 +50,29 @@ def test_every_verdict_and_signal_word_is_named() -> None:
     assert set(labels("es")["signal"]) == {"danger", "warning", "caution"}
 
 
-def test_templates_use_every_label_and_no_other() -> None:
-    """A heading that no template prints, or that no catalogue has, is found here."""
+PAPERS = ("report", "order", "tag", "refusal", "card")
+
+
+def printed_labels() -> set[str]:
+    """Return section and key of every label that a template or drawing asks for."""
     folder = resources.files("mastwright.paperwork")
-    code = "".join(f.read_text("utf-8") for f in folder.joinpath("templates").iterdir())
-    code += folder.joinpath("report.py").read_text("utf-8") + folder.joinpath("chain_drawing.py").read_text(
-        "utf-8"
-    )
-    known = labels("en")
-    for key in (
-        k for section in ("report", "order", "tag", "refusal", "card", "common") for k in known[section]
-    ):
-        assert re.search(rf"[.\"]{key}\b", code), key
-    for section, text in (
-        (n, folder.joinpath("templates", f"{n}.typ").read_text("utf-8")) for n in ("report", "card")
-    ):
-        for key in re.findall(r"\bw\.(\w+)", text):
-            assert key in known[section], key
-    for key in re.findall(r"\bcommon\.(\w+)", code):
-        assert key in known["common"], key
+    templates = {
+        f.name.removesuffix(".typ"): f.read_text("utf-8") for f in folder.joinpath("templates").iterdir()
+    }
+    found = {f"{name}.{key}" for name in PAPERS for key in re.findall(r"\bw\.(\w+)", templates[name])}
+    everywhere = "".join(templates.values())
+    found |= {f"common.{key}" for key in re.findall(r"\bcommon\.(\w+)", everywhere)}
+    found |= {".".join(pair) for pair in re.findall(r"\bwords\.(\w+)\.(?!at\b)(\w+)", everywhere)}
+    for name in ("report.py", "chain_drawing.py"):
+        code = folder.joinpath(name).read_text("utf-8")
+        found |= {".".join(pair) for pair in re.findall(r"words\[[\"'](\w+)[\"']\]\[[\"'](\w+)[\"']\]", code)}
+    return found
+
+
+def test_every_label_is_printed_and_no_other() -> None:
+    """A heading that no paper prints, or that no catalogue has, is found here."""
+    looked_up = {f"{section}.{key}" for section in ("verdict", "signal") for key in labels("en")[section]}
+    assert printed_labels() | looked_up == keys(labels("en"))
 
 
 def test_unknown_language_is_refused() -> None:

@@ -19,10 +19,18 @@ def test_order_says_all_a_supplier_needs() -> None:
     """Quantity, part, designation, length, ends, certificate, reason and date stand in the order."""
     text = page_text(order_pdf(condemned_truck()))
     for word in (
-        "2 pieces", "Leaf chain LH1234 / BL634", "Length: 124 pitches", "Ends: one inner, one outer", "Truck 9",
-        "Certificate: minimum breaking load", "new pins go with every new chain", "2026-04-12", "DEMO-48-0014",
-        "Compare every line with the maker's parts list", "Supplier",
-    ):  # fmt: skip
+        "2 pieces",
+        "Leaf chain LH1234 / BL634",
+        "Length: 124 pitches",
+        "Ends: one inner, one outer",
+        "Truck 9",
+        "Certificate: minimum breaking load",
+        "new pins go with every new chain",
+        "2026-04-12",
+        "DEMO-48-0014",
+        "Compare every line with the maker's parts list",
+        "Supplier",
+    ):
         assert printed(word, text), word
 
 
@@ -48,9 +56,17 @@ def test_refused_withdrawal_keeps_the_truck_out() -> None:
     assert text.count("Thetruckmustnotbeused.Thisrefusaldoesnotchangethat.") == 1
     assert text.count("Theverdictstands.") == 1
     for word in (
-        "Replacement of the main lift chains", "A worn chain can part", "until both strands are replaced", "Peak season",
-        "M.O.", "Marit Oduya", "LOLER 1998, regulation 9", "It is no legal advice", "For the customer", "DANGER",
-    ):  # fmt: skip
+        "Replacement of the main lift chains",
+        "A worn chain can part",
+        "until both strands are replaced",
+        "Peak season",
+        "M.O.",
+        "Marit Oduya",
+        "LOLER 1998, regulation 9",
+        "It is no legal advice",
+        "For the customer",
+        "DANGER",
+    ):
         assert printed(word, text), word
 
 

@@ -9,8 +9,8 @@ import pytest
 from pdf_text import open_pdf
 from samples import condemned_photos, condemned_truck, sound_truck
 
-from mastwright.paperwork import papers, report_pdf, tag_pdf
 from mastwright.paperwork import palette as colours
+from mastwright.paperwork import papers, report_pdf, tag_pdf
 from mastwright.paperwork.tag import main_words_cap_height_mm
 
 POINTS = 72 / 25.4
@@ -42,7 +42,7 @@ def test_papers_claim_pdf_a_3a_and_ua_1(name: str) -> None:
 
 
 def test_attachment_is_declared_as_data() -> None:
-    """The attached file is associated with the document as its data, with its media type (ISO 19005-3, 6.8)."""
+    """The attached file is the document's data, with its media type (ISO 19005-3, 6.8)."""
     pdf = open_pdf(report_pdf(sound_truck()))
     (spec,) = list(pdf.Root.AF)
     assert str(spec.AFRelationship) == "/Data"
@@ -78,7 +78,7 @@ def test_letters_of_the_tag_by_the_rule_of_thumb() -> None:
 
 
 def luminance(colour: str) -> float:
-    """Return the relative luminance of WCAG 2.2 (W3C Recommendation, definition of relative luminance; from memory)."""
+    """Return the relative luminance of WCAG 2.2 (from memory)."""
     parts = [int(colour[at : at + 2], 16) / 255 for at in (1, 3, 5)]
     linear = [p / 12.92 if p <= 0.04045 else ((p + 0.055) / 1.055) ** 2.4 for p in parts]
     return 0.2126 * linear[0] + 0.7152 * linear[1] + 0.0722 * linear[2]
@@ -92,10 +92,15 @@ def test_signal_words_have_contrast(word: str) -> None:
 
 
 def test_colours_are_those_of_okabe_and_ito() -> None:
-    """The palette is the published one (M. Okabe, K. Ito, colour universal design; RGB values from memory)."""
+    """The palette is the published one (M. Okabe, K. Ito; RGB values from memory)."""
     published = {
-        "BLACK": (0, 0, 0), "ORANGE": (230, 159, 0), "GREEN": (0, 158, 115), "YELLOW": (240, 228, 66),
-        "BLUE": (0, 114, 178), "VERMILLION": (213, 94, 0), "PURPLE": (204, 121, 167),
-    }  # fmt: skip
+        "BLACK": (0, 0, 0),
+        "ORANGE": (230, 159, 0),
+        "GREEN": (0, 158, 115),
+        "YELLOW": (240, 228, 66),
+        "BLUE": (0, 114, 178),
+        "VERMILLION": (213, 94, 0),
+        "PURPLE": (204, 121, 167),
+    }
     for name, (red, green, blue) in published.items():
         assert getattr(colours, name) == f"#{red:02X}{green:02X}{blue:02X}"

@@ -41,7 +41,7 @@ def test_tag_says_what_it_must(document: dict[str, Any], words: tuple[str, ...])
 
 @pytest.mark.parametrize("document", [condemned_truck(), spanish()])
 def test_main_words_can_be_read_from_afar(document: dict[str, Any]) -> None:
-    """Capitals of the main words are at least as high as the table of letters asks, by the font's own measure."""
+    """Capitals of the main words are as high as the table of letters asks, by the font's own measure."""
     least = main_words_cap_height_mm()
     heights = {}
     for run in runs(open_pdf(tag_pdf(document))):

@@ -8,6 +8,7 @@ from mastwright.checks.answer import AnswerField
 from mastwright.checks.capacity import at_load_centre, standard_load_centres, with_attachment
 from mastwright.checks.case import Case
 from mastwright.checks.catalogue import Check
+from mastwright.checks.figures import constant
 from mastwright.checks.outcome import Information, NotJudged, Outcome
 from mastwright.checks.rule import Rule, quantity
 from mastwright.quantity import Amount, Note
@@ -52,7 +53,8 @@ def _standard_load_centre(case: Case) -> Outcome:
     if plate is None:
         return NotJudged(Note("plate-capacity-missing"))
     centres = standard_load_centres(plate[0])
-    code = "load-centre-usual" if plate[1] in centres else "load-centre-unusual"
+    near = constant("load_centre_nearness")
+    code = "load-centre-usual" if any(abs(plate[1] - c) <= near for c in centres) else "load-centre-unusual"
     usual = " / ".join(f"{float(c):g}" for c in centres)
     return Information((Note(code, {"centre": Amount(plate[1], "length"), "usual": f"{usual} mm"}),))
 

@@ -36,15 +36,14 @@ def judge_text(document: Document, written: Iterable[Path]) -> str:
     for reason in _rows(document["reasons"]):
         refused = f" [{label('refused')}]" if reason["refused"] else ""
         by = f" {label('by')} {reason['by']}" if reason["by"] else ""
-        lines.append(
-            f"{reason['rank']}. {reason['item']} - {reason['title']}: {reason['verdict_text']}{by}{refused}"
-        )
+        lines.append(f"{reason['rank']}. {_what(reason)}: {reason['verdict_text']}{by}{refused}")
         lines += _wrapped([reason["text"], reason["if_ignored"], reason["action"]])
     lines += _order(_rows(document["order"]), label("order"))
     lines.append(f"{label('next')}: {due['by']} ({due['because']})")
     missing = _rows(document["not_looked_at"])
     if missing:
-        lines.append(f"{label('not-looked-at')}: {len(missing)} ({', '.join(str(m['id']) for m in missing)})")
+        stopping = sum(m["severity"] == "out-of-service" for m in missing)
+        lines.append(label("not-looked-at").format(count=len(missing), stopping=stopping))
     lines = [part for line in lines for part in textwrap.wrap(line, _WIDTH, subsequent_indent="   ")]
     lines.append("")
     lines += [f"! {c}" for c in _texts(document["cautions"])]
@@ -66,6 +65,11 @@ def _order(rows: list[Document], label: str) -> list[str]:
             f"{label}: {row['quantity']} x {row['what']} {row['designation']}{size} ({row['needed_by']})"
         )
     return told
+
+
+def _what(reason: Document) -> str:
+    item, title = str(reason["item"]), str(reason["title"])
+    return item if item.startswith(title) else f"{item} - {title}"
 
 
 def _wrapped(texts: Iterable[object]) -> list[str]:

@@ -116,8 +116,8 @@ def check_judgement(document: Mapping[str, Any]) -> None:
 
 def _check(given: Any, shape: Any, field: str, problems: list[Problem]) -> None:
     if isinstance(shape, _OrNull):
-        if given is not None:
-            _check(given, shape[0], field, problems)
+        if given is not None and not _fits(given, shape[0]):
+            problems.append(_problem(field, given, _right(shape)))
     elif isinstance(shape, dict):
         _check_table(given, shape, field, problems)
     elif isinstance(shape, list):

@@ -12,7 +12,9 @@ from mastwright.quantity import BadInput, Problem, read_table
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
-_LONGEST = 260
+_REASON_LONGEST = 260
+_TRUCK_LONGEST = 90
+_NAME_LONGEST = 40
 
 
 def tag_pdf(document: Mapping[str, Any]) -> bytes:
@@ -40,7 +42,10 @@ def tag_pdf(document: Mapping[str, Any]) -> bytes:
     reasons = document["reasons"]
     paper = {
         **paper_of(document),
-        "reason": _shortened(reasons[0]["text"] if reasons else document["outcome_text"]),
+        "reason": _shortened(reasons[0]["text"] if reasons else document["outcome_text"], _REASON_LONGEST),
+        "truck": _shortened(document["truck"]["id"], _TRUCK_LONGEST),
+        "technician": _shortened(document["visit"]["technician"], _NAME_LONGEST),
+        "visit": _shortened(document["visit"]["id"], _NAME_LONGEST),
         "more": len(reasons) > 1,
         "cap_height_mm": main_words_cap_height_mm(),
     }
@@ -54,11 +59,9 @@ def main_words_cap_height_mm() -> float:
     return next(float(row["cap_height"]) for row in rows if row["name"] == "tag-main-words")
 
 
-def _shortened(text: str) -> str:
-    if len(text) <= _LONGEST:
+def _shortened(text: str, longest: int) -> str:
+    """Cut a text so that the tag stays one page, at a space where there is one."""
+    if len(text) <= longest:
         return text
-    return (
-        text[:_LONGEST].rpartition(" ")[0].rstrip(" ,;:.") + " …"
-        if " " in text[:_LONGEST]
-        else text[:_LONGEST] + " …"
-    )
+    kept = text[:longest].rpartition(" ")[0] or text[:longest]
+    return f"{kept.rstrip(' ,;:.')} …"

@@ -293,7 +293,7 @@ def _finding(chain_set: ChainSet, finding: Finding) -> JudgedItem:
         severity=Severity.OUT_OF_SERVICE,
         reasons=(Note(f"finding-{condition.consequence}", {}),),
         blocks=blocks_work(verdict, Severity.OUT_OF_SERVICE),
-        order_part=condition.order_part.en,
+        order_part="" if condition.consequence is Consequence.CONDEMN_SET else condition.order_part.en,
         free_text=finding.note,
         photos=finding.photos,
     )

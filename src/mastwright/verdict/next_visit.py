@@ -75,7 +75,7 @@ def next_visit(visit: Visit, items: Iterable[JudgedItem], frame: LegalFrame) -> 
     bounds = [
         Bound(
             on + timedelta(days=floor(months * _DAYS_A_MONTH)),
-            Note("due-calendar", {"months": Amount(months, "age")}),
+            Note("due-calendar", {"months": Amount(months, "ratio")}),
         )
     ]
     rate = hours_per_day(visit)

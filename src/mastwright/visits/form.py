@@ -51,6 +51,12 @@ class Form:
                 parts.append(part)
         return ".".join(parts)
 
+    @property
+    def faulty(self) -> bool:
+        """Whether a problem was found in this table."""
+        depth = len(self._path)
+        return any(path[:depth] == self._path for path, _ in self._problems)
+
     def refuse(self, key: str, expected: str, given: object = "") -> None:
         """Keep a problem with one of this table's fields."""
         self._problems.append(((*self._path, key), Problem(self.name(key), str(given), expected)))

@@ -89,7 +89,9 @@ def _visit(top: Form, instruments: Instruments) -> Visit | None:
     previous_on, previous_hours = _previous(top.table("previous"), on, truck)
     policy = _policy(top.table("policy"))
     chains = read_chain_sets(top, instruments)
-    checks = read_checks(top, instruments)
+    # A file with a faulty head is still read to its end, so that every problem is told at once.
+    facts = truck.facts if truck else TruckFacts("counterbalance", "electric")
+    checks = read_checks(top, facts, on or date.max, instruments)
     known = {c.name for c in chains} | {c.check.id for c in checks}
     refusals = _refusals(top, known, on)
     top.no_more()

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from mastwright.checks import AnswerField, answer_fields, find_check
-from mastwright.quantity import Instruments, Quantity
+from datetime import date
+
+from mastwright.checks import AnswerField, TruckFacts, answer_fields, find_check, weigh
+from mastwright.quantity import BadInput, Instruments, Quantity
 from mastwright.visits.form import Form
 from mastwright.visits.read_chains import read_photos
 from mastwright.visits.visit import Answer, CheckEntry
 
 
-def read_checks(top: Form, instruments: Instruments) -> tuple[CheckEntry, ...]:
+def read_checks(top: Form, facts: TruckFacts, on: date, instruments: Instruments) -> tuple[CheckEntry, ...]:
     """Read every check entry of the visit; problems are kept in the form."""
-    entries = tuple(e for form in top.tables("check") if (e := _entry(form, instruments)))
+    entries = tuple(e for form in top.tables("check") if (e := _entry(form, facts, on, instruments)))
     seen: set[tuple[str, str]] = set()
     for entry in entries:
         if (entry.check.id, entry.where) in seen:
@@ -24,7 +26,7 @@ def read_checks(top: Form, instruments: Instruments) -> tuple[CheckEntry, ...]:
     return entries
 
 
-def _entry(form: Form, instruments: Instruments) -> CheckEntry | None:
+def _entry(form: Form, facts: TruckFacts, on: date, instruments: Instruments) -> CheckEntry | None:
     name = form.text("id", required=True)
     check = form.checked("id", lambda: find_check(name, "id")) if name else None
     if check is None:
@@ -38,7 +40,14 @@ def _entry(form: Form, instruments: Instruments) -> CheckEntry | None:
     entry_by = form.date("by")
     where, note, photos = form.text("where"), form.text("note"), read_photos(form)
     form.no_more()
-    if instrument is None:
+    if instrument is None or form.faulty:
+        return None
+    try:
+        weigh(check, answers, facts, (), instrument, on)
+    except BadInput as bad:
+        names = {f.name for f in fields}
+        for problem in bad.problems:
+            form.refuse(problem.field if problem.field in names else "value", problem.expected, problem.given)
         return None
     return CheckEntry(check, where, answers, written, instrument, note, entry_by, photos)
 

@@ -27,7 +27,8 @@ def amount_text(amount: Amount, system: UnitSystem) -> str:
     unit = shown_unit(amount.dimension, system)
     value = unit.from_canonical(amount.value)
     if unit.name == "in":
-        return f"{_cut(decimal_text(value, 3))} in ({inch_text(value)})"
+        decimal, fraction = _cut(decimal_text(value, 3)), inch_text(value)
+        return f"{decimal} in" if decimal == fraction else f"{decimal} in ({fraction})"
     text = _cut(decimal_text(value, _DIGITS[unit.name]))
     return text if unit.name == "1" else f"{text} {unit.name}"
 

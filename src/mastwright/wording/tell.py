@@ -307,13 +307,16 @@ def _part(teller: Teller, line: OrderLine) -> str:
 def _refusals(teller: Teller, refusal: Refusal) -> list[Document]:
     hit = [
         i
-        for i in teller.judged.dangers
-        if i.refused and i.key == refusal.item and refusal.where in {"", i.where} and i.kind != "strength"
+        for i in teller.judged.items
+        if i.refused
+        and i.kind in {"set", "check"}
+        and i.key == refusal.item
+        and refusal.where in {"", i.where}
     ]
     documents = []
-    for item in _named_once(hit):
+    for item in hit:
         told = teller.item(item)
-        why = " ".join(str(s) for s in _list(told["reasons"]))
+        why = " ".join(_why_refused(teller, item))
         kind = "withdraw" if item.blocks else "replace"
         date = item.by.isoformat() if item.by is not None else ""
         documents.append(
@@ -331,6 +334,16 @@ def _refusals(teller: Teller, refusal: Refusal) -> list[Document]:
             }
         )
     return documents
+
+
+def _why_refused(teller: Teller, item: JudgedItem) -> list[str]:
+    """Return why a refused item matters: of a chain set also what condemned it."""
+    notes = list(item.reasons)
+    if item.kind == "set":
+        notes += [
+            n for i in teller.judged.dangers if i.key == item.key and i.kind != "set" for n in i.reasons[:1]
+        ]
+    return list(dict.fromkeys(say(n, teller.language, teller.system) for n in notes))
 
 
 def _next_visit(teller: Teller) -> Document:
