@@ -1,7 +1,15 @@
 """Every check of the truck but the lift chains: the catalogue, its rules, the shop's limits."""
 
 from mastwright.checks.answer import AnswerField, Answers
-from mastwright.checks.catalogue import Check, CheckKind, Severity, applicable, catalogue, find_check
+from mastwright.checks.catalogue import (
+    Check,
+    CheckKind,
+    Severity,
+    applicable,
+    catalogue,
+    equipment_tags,
+    find_check,
+)
 from mastwright.checks.outcome import Information, Measured, NotJudged, Outcome, Seen
 from mastwright.checks.shop_limits import NO_LIMITS, ShopLimit, ShopLimits, read_shop_limits
 from mastwright.checks.truck import TruckFacts
@@ -25,6 +33,7 @@ __all__ = [
     "answer_fields",
     "applicable",
     "catalogue",
+    "equipment_tags",
     "find_check",
     "read_shop_limits",
     "weigh",

@@ -159,6 +159,11 @@ def find_check(text: str, field: str = "id") -> Check:
     raise BadInput(Problem(field, text, f"the id of a check: {hint}"))
 
 
+def equipment_tags() -> tuple[str, ...]:
+    """Return the equipment that a truck may be said to have, as far as any check depends on it."""
+    return tuple(sorted({tag for check in catalogue().values() for tag in check.needs}))
+
+
 def applicable(facts: TruckFacts) -> tuple[Check, ...]:
     """Return the checks that apply to a truck, in walking order."""
     return tuple(check for check in catalogue().values() if check.applies_to(facts))

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 _ENGINES = frozenset({"lpg", "petrol", "diesel"})
+_TYRES = frozenset({"cushion-tyres", "pneumatic-tyres"})
 
 
 @dataclass(frozen=True)
@@ -45,8 +46,14 @@ class TruckFacts:
 
     @property
     def equipment(self) -> frozenset[str]:
-        """What is fitted, the fuel included; a battery truck has lead-acid cells unless it says otherwise."""
+        """What is fitted, the fuel included.
+
+        What was not said must not hide a check: a battery truck has lead-acid cells unless it says
+        lithium, and a counterbalance truck of unsaid tyres is asked the checks of either kind.
+        """
         implied = {self.power}
         if self.power == "electric" and "lithium" not in self.fitted:
             implied.add("lead-acid")
+        if self.kind == "counterbalance" and not self.fitted & _TYRES:
+            implied |= _TYRES
         return self.fitted | implied

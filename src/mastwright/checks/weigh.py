@@ -9,7 +9,7 @@ from datetime import date
 from mastwright.checks.answer import Answer, AnswerField, Answers
 from mastwright.checks.case import Case
 from mastwright.checks.catalogue import Check
-from mastwright.checks.outcome import Measured, Outcome
+from mastwright.checks.outcome import Measured, NotJudged, Outcome, Seen
 from mastwright.checks.rules import RULES
 from mastwright.checks.shop_limits import ShopLimit
 from mastwright.checks.truck import TruckFacts
@@ -56,6 +56,13 @@ def weigh(
     """
     given = Answers(answers)
     outcome = RULES[check.rule].weigh(Case(check, given, facts, limits, instrument, on))
-    if given.yes("worse_case") and isinstance(outcome, Measured):
-        return replace(outcome, worse_case=True)
-    return outcome
+    if not given.yes("worse_case"):
+        return outcome
+    match outcome:
+        case Measured():
+            return replace(outcome, worse_case=True)
+        case NotJudged():
+            # What the technician saw stands, whether or not the maker's figure is known.
+            return Seen(ok=False, worse_case=True, notes=(outcome.why, *outcome.notes))
+        case _:
+            return outcome

@@ -156,7 +156,7 @@ def _text(document: dict[str, object], language: str) -> str:
     percent, doubt = document["elongation_percent"], document["standard_uncertainty_percent"]
     probability = document["probability_over_limit"]
     if isinstance(percent, float) and isinstance(doubt, float) and isinstance(probability, float):
-        over = word("doubt", "about", language).format(probability=percent_text(probability))
+        over = word("doubt", "over-limit", language).format(probability=percent_text(probability))
         lines.append(f"{percent:.2f} % (u = {doubt:.2f} %), {document['limit_percent']:g} %: {over}")
     for key, mark in (("reasons", "- "), ("notes", "- "), ("cautions", "! ")):
         texts = document[key]

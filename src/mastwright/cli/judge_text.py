@@ -42,7 +42,7 @@ def judge_text(document: Document, written: Iterable[Path]) -> str:
     lines.append(f"{label('next')}: {due['by']} ({due['because']})")
     missing = _rows(document["not_looked_at"])
     if missing:
-        stopping = sum(m["severity"] == "out-of-service" for m in missing)
+        stopping = sum(bool(m["stops_the_truck"]) for m in missing)
         lines.append(label("not-looked-at").format(count=len(missing), stopping=stopping))
     lines = [part for line in lines for part in textwrap.wrap(line, _WIDTH, subsequent_indent="   ")]
     lines.append("")

@@ -38,6 +38,12 @@ _HATCHES = {
 }
 
 
+def drawable(strand: Mapping[str, Any]) -> dict[str, Any]:
+    """Return a strand with those spans alone whose place and length were noted: only these can be drawn."""
+    spans = [s for s in strand["spans"] if s["from_pitch"] is not None and s["pitches"] is not None]
+    return {**strand, "spans": spans}
+
+
 def last_pitch(strands: Sequence[Mapping[str, Any]]) -> int:
     """Return how many pitches a drawing of these strands must reach, so that all share one scale."""
     ends: list[int] = [span["from_pitch"] + span["pitches"] for strand in strands for span in strand["spans"]]
@@ -106,8 +112,12 @@ def span_label(span: Mapping[str, Any], words: Mapping[str, Any]) -> str:
 
 
 def elongation_text(span: Mapping[str, Any]) -> str:
-    """Return the elongation of a span with its standard uncertainty, both in percent."""
-    return f"{decimal_text(span['elongation_percent'], 2)} ± {decimal_text(span['uncertainty_percent'], 2)} %"
+    """Return the elongation of a span with its standard uncertainty in percent, or a gauge's bounds."""
+    bounds: str = span.get("bounds_text", "")
+    return (
+        bounds
+        or f"{decimal_text(span['elongation_percent'], 2)} ± {decimal_text(span['uncertainty_percent'], 2)} %"
+    )
 
 
 @dataclass(frozen=True)

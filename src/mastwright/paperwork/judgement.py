@@ -33,7 +33,8 @@ _VERDICT = _Words(VERDICTS)
 _MAY_BE_DAY = _OrNull((_DAY,))
 
 _SPAN = {
-    "from_pitch": int, "pitches": int, "elongation_percent": float, "uncertainty_percent": float,
+    "from_pitch": _OrNull((int,)), "pitches": _OrNull((int,)),
+    "elongation_percent": float, "uncertainty_percent": float,
     "length_text": str, "text": str, "worst": bool, "verdict": _VERDICT,
 }  # fmt: skip
 _STRAND = {

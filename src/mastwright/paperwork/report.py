@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from typing import TYPE_CHECKING, Any
 
-from mastwright.paperwork.chain_drawing import draw_strand, elongation_text, last_pitch, span_label
+from mastwright.paperwork.chain_drawing import draw_strand, drawable, elongation_text, last_pitch, span_label
 from mastwright.paperwork.compile import check_pictures, compile_paper
 from mastwright.paperwork.judgement import (
     VERDICTS,
@@ -103,14 +103,15 @@ def _chains(
     chains: list[dict[str, Any]] = []
     drawings: dict[str, str] = {}
     for chain in document["chains"]:
-        last = last_pitch(chain["strands"])
+        placed = [drawable(strand) for strand in chain["strands"]]
+        last = last_pitch(placed)
         strands = []
-        for strand in chain["strands"]:
+        for strand, shown in zip(chain["strands"], placed, strict=True):
             file = f"strand-{len(drawings)}.svg"
-            drawings[file] = draw_strand(strand, words, last)
+            drawings[file] = draw_strand(shown, words, last)
             spoken = [
                 f"{s['from_pitch']}-{s['from_pitch'] + s['pitches']}: {span_label(s, words)}"
-                for s in strand["spans"]
+                for s in shown["spans"]
             ]
             alt = ". ".join([f"{chain['title']}, {strand['title']}, {words['drawing']['axis']}", *spoken])
             seen = [
@@ -118,7 +119,7 @@ def _chains(
             ]
             spans = [{**span, "elongation_text": elongation_text(span)} for span in strand["spans"]]
             strands.append({**strand, "spans": spans, "drawing": file, "alt": alt, "seen": seen})
-        number = sources.number(chain["limit_source"], "")
+        number = sources.number(chain["limit_source"], chain.get("limit_evidence", ""))
         chains.append({**chain, "strands": strands, "source": number})
     return chains, drawings
 

@@ -42,7 +42,7 @@ def tag_pdf(document: Mapping[str, Any]) -> bytes:
     reasons = document["reasons"]
     paper = {
         **paper_of(document),
-        "reason": _shortened(reasons[0]["text"] if reasons else document["outcome_text"], _REASON_LONGEST),
+        "reason": _shortened(_first_reason(document), _REASON_LONGEST),
         "truck": _shortened(document["truck"]["id"], _TRUCK_LONGEST),
         "technician": _shortened(document["visit"]["technician"], _NAME_LONGEST),
         "visit": _shortened(document["visit"]["id"], _NAME_LONGEST),
@@ -50,6 +50,14 @@ def tag_pdf(document: Mapping[str, Any]) -> bytes:
         "cap_height_mm": main_words_cap_height_mm(),
     }
     return compile_paper("tag", paper, visit_day(document))
+
+
+def _first_reason(document: Mapping[str, Any]) -> str:
+    """Return what the tag says: the item that is most dangerous, and why."""
+    if not document["reasons"]:
+        return str(document["outcome_text"])
+    first = document["reasons"][0]
+    return f"{first['item']}: {first['text']}"
 
 
 @cache

@@ -36,10 +36,11 @@ _FOLLOWS = {
 
 @dataclass(frozen=True)
 class JudgedSpan:
-    """One span with its own verdict, and whether it is the worst of its strand."""
+    """One span with its own verdict and reason, and whether it is the worst of its strand."""
 
     span: SpanReading
     verdict: Verdict
+    reason: Note
     worst: bool
 
 
@@ -219,7 +220,7 @@ def _strand(
         blocks=blocks_work(verdict, Severity.OUT_OF_SERVICE),
         photos=tuple(p for s, _ in judged for p in s.photos),
     )
-    spans = [JudgedSpan(s, v[0], worst=s is span) for s, v in judged]
+    spans = [JudgedSpan(s, v[0], v[2][0], worst=s is span) for s, v in judged]
     return item, spans, growth
 
 
@@ -286,7 +287,7 @@ def _finding(chain_set: ChainSet, finding: Finding) -> JudgedItem:
         key=chain_set.name,
         kind="finding",
         name=condition.key,
-        where=" ".join(w for w in (finding.strand, finding.where) if w),
+        where=finding.strand,
         system=_SYSTEM,
         verdict=verdict,
         own_verdict=verdict,
@@ -294,7 +295,7 @@ def _finding(chain_set: ChainSet, finding: Finding) -> JudgedItem:
         reasons=(Note(f"finding-{condition.consequence}", {}),),
         blocks=blocks_work(verdict, Severity.OUT_OF_SERVICE),
         order_part="" if condition.consequence is Consequence.CONDEMN_SET else condition.order_part.en,
-        free_text=finding.note,
+        free_text=". ".join(w for w in (finding.where, finding.note) if w),
         photos=finding.photos,
     )
 

@@ -68,7 +68,10 @@ def _chain_lines(judged: JudgedSet) -> list[OrderLine]:
     by = None if judged.condemned else whole.by
     pitches = chain_set.pitches_total
     length = None if pitches is None else pitches * chain_set.chain.pitch
-    notes = (Note("ask-certificate", {}), *((Note("count-before-ordering", {}),) if pitches is None else ()))
+    notes = (
+        Note("order-certificate", {}),
+        *((Note("count-before-ordering", {}),) if pitches is None else ()),
+    )
     name = chain_set.chain.name
     chain = OrderLine("leaf-chain", name, strands, pitches, length, chain_set.ends, (whole,), by, notes)
     pins = OrderLine("anchor-pins", name, strands * _PINS_A_STRAND, None, None, "", (whole,), by, ())

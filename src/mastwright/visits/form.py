@@ -12,6 +12,10 @@ from mastwright.visits.positions import Path
 
 T = TypeVar("T")
 
+# Outside these a number is a slip of the pen, and reckoning with it would leave the calendar.
+_YEARS = range(1950, 2200)
+_MOST = 100_000
+
 
 class Form:
     """One table of the file and the place where problems are gathered.
@@ -59,7 +63,11 @@ class Form:
 
     def refuse(self, key: str, expected: str, given: object = "") -> None:
         """Keep a problem with one of this table's fields."""
-        self._problems.append(((*self._path, key), Problem(self.name(key), str(given), expected)))
+        try:
+            text = str(given)
+        except ValueError:  # a whole number of thousands of digits could not even be printed
+            text = "a number of thousands of digits"
+        self._problems.append(((*self._path, key), Problem(self.name(key), text, expected)))
 
     def has(self, key: str) -> bool:
         """Tell whether the field is there."""
@@ -92,13 +100,13 @@ class Form:
             return ()
         return tuple(value)
 
-    def whole(self, key: str, *, required: bool = False, least: int = 0) -> int | None:
+    def whole(self, key: str, *, required: bool = False, least: int = 0, most: int = _MOST) -> int | None:
         """Return a whole number, or None where it is missing or wrong."""
         value = self._value(key, required=required)
         if value is None:
             return None
-        if isinstance(value, bool) or not isinstance(value, int) or value < least:
-            self.refuse(key, f"a whole number, {least} or more", value)
+        if isinstance(value, bool) or not isinstance(value, int) or not least <= value <= most:
+            self.refuse(key, f"a whole number from {least} to {most}", value)
             return None
         return value
 
@@ -119,6 +127,9 @@ class Form:
             return None
         if isinstance(value, datetime) or not isinstance(value, date):
             self.refuse(key, "a date without quotes, such as 2026-11-20", value)
+            return None
+        if value.year not in _YEARS:
+            self.refuse(key, f"a date from {_YEARS.start} to {_YEARS.stop - 1}", value)
             return None
         return value
 

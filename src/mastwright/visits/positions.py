@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
-import tree_sitter_toml
-from tree_sitter import Language, Node, Parser
+if TYPE_CHECKING:
+    from tree_sitter import Node
 
 Path = tuple[str | int, ...]
 
@@ -25,6 +26,9 @@ def key_lines(text: str) -> dict[Path, int]:
     >>> key_lines('[[span]]\npitches = 16\n')[("span", 0, "pitches")]
     2
     """
+    import tree_sitter_toml  # noqa: PLC0415  needed for a faulty file alone
+    from tree_sitter import Language, Parser  # noqa: PLC0415
+
     root = Parser(Language(tree_sitter_toml.language())).parse(text.encode()).root_node
     lines: dict[Path, int] = {}
     if root.has_error:  # a newer TOML than the grammar knows: better no line than a wrong one

@@ -7,7 +7,7 @@ import tomllib
 from datetime import date
 from fractions import Fraction
 
-from mastwright.checks import TruckFacts
+from mastwright.checks import TruckFacts, equipment_tags
 from mastwright.mast import Arrangement, arrangement
 from mastwright.quantity import BadInput, Instruments, Problem, Quantity, UnitSystem, common_instruments
 from mastwright.visits.form import Form
@@ -21,6 +21,7 @@ _KINDS = ("counterbalance", "reach", "stacker", "order-picker", "pallet")
 _POWERS = ("electric", "lpg", "petrol", "diesel")
 _DUTIES = ("normal", "severe", "extreme")
 _MASSES = ("load", "carriage", "inner", "middle")
+_LONGEST_SCHEDULE = 120  # months
 _LINE = re.compile(r"\(at line (\d+), column (\d+)\)")
 
 
@@ -39,10 +40,13 @@ def read_visit(text: str, instruments: Instruments | None = None) -> Visit:
     BadInput
         With every problem in the file: field, line, what was given, what would be right.
     """
+    text = text.removeprefix("\ufeff")  # some editors begin a file with this mark
     try:
         table = tomllib.loads(text)
-    except tomllib.TOMLDecodeError as error:
+    except ValueError as error:
         raise BadInput(_syntax(str(error))) from None
+    except RecursionError:
+        raise BadInput(Problem("file", "", "valid TOML, not nested so deeply")) from None
     problems: list[tuple[Path, Problem]] = []
     visit = _visit(Form(table, (), problems), instruments or common_instruments())
     if problems or visit is None:
@@ -92,10 +96,9 @@ def _visit(top: Form, instruments: Instruments) -> Visit | None:
     # A file with a faulty head is still read to its end, so that every problem is told at once.
     facts = truck.facts if truck else TruckFacts("counterbalance", "electric")
     checks = read_checks(top, facts, on or date.max, instruments)
-    known = {c.name for c in chains} | {c.check.id for c in checks}
-    refusals = _refusals(top, known, on)
+    refusals = _refusals(top, _places(chains, checks), on)
     top.no_more()
-    if not chains and not checks:
+    if not top.has("chain") and not top.has("check"):
         top.refuse("chain", "at least one [[chain]] or [[check]]: there is nothing to judge")
     if truck is None or on is None:
         return None
@@ -125,7 +128,7 @@ def _truck(form: Form, country: str) -> Truck | None:
     load_centre = form.quantity("load_centre", "length")
     battery = form.quantity("battery_voltage", "voltage")
     hours = form.quantity("hours", "hours", required=True)
-    months = form.whole("service_months", least=1)
+    months = form.whole("service_months", least=1, most=_LONGEST_SCHEDULE)
     service_hours = form.quantity("service_hours", "hours")
     mast = form.table("mast")
     masses = {key: q.canonical for key in _MASSES if (q := mast.quantity(f"{key}_mass", "mass")) is not None}
@@ -136,7 +139,7 @@ def _truck(form: Form, country: str) -> Truck | None:
         facts=TruckFacts(
             kind=kind or "counterbalance",
             power=power or "electric",
-            fitted=frozenset(form.texts("fitted")),
+            fitted=_fitted(form),
             country=country,
             rated_capacity=_value(capacity),
             load_centre=_value(load_centre),
@@ -157,6 +160,15 @@ def _truck(form: Form, country: str) -> Truck | None:
     )
     form.no_more()
     return truck if kind and power and hours else None
+
+
+def _fitted(form: Form) -> frozenset[str]:
+    """Return what is fitted; a mistyped tag would silently hide the checks that depend on it."""
+    fitted, known = form.texts("fitted"), equipment_tags()
+    for tag in fitted:
+        if tag not in known:
+            form.refuse("fitted", f"equipment that a check depends on: {', '.join(known)}", tag)
+    return frozenset(fitted)
 
 
 def _value(quantity: Quantity | None) -> Fraction | None:

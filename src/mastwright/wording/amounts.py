@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
-from mastwright.quantity import Amount, UnitSystem, canonical_unit, decimal_text, inch_text, shown_unit
+from mastwright.quantity import Amount, UnitSystem, decimal_text, inch_text, shown_unit
 
 # Digits after the point, by the unit in which a figure is shown.
 _DIGITS = {
@@ -12,6 +10,9 @@ _DIGITS = {
     "lbf·ft": 0, "km/h": 1, "mph": 1, "m/s": 2, "s": 1, "h": 0, "months": 0, "V": 2, "ohm": 0, "kg/l": 3,
     "%": 2, "1": 2, "rpm": 0, "ppm": 0, "Ah": 0,
 }  # fmt: skip
+
+# Inches that stand on a rule are shown as a fraction too.
+_RULE_PARTS = 64
 
 
 def amount_text(amount: Amount, system: UnitSystem) -> str:
@@ -22,13 +23,17 @@ def amount_text(amount: Amount, system: UnitSystem) -> str:
     >>> amount_text(Amount(Fraction("313.944"), "length"), UnitSystem.METRIC)
     '313.9 mm'
     >>> amount_text(Amount(Fraction("313.944"), "length"), UnitSystem.INCH)
-    '12.36 in (12 23/64)'
+    '12.36 in'
+    >>> amount_text(Amount(Fraction("314.325"), "length"), UnitSystem.INCH)
+    '12.375 in (12 3/8)'
     """
     unit = shown_unit(amount.dimension, system)
     value = unit.from_canonical(amount.value)
     if unit.name == "in":
-        decimal, fraction = _cut(decimal_text(value, 3)), inch_text(value)
-        return f"{decimal} in" if decimal == fraction else f"{decimal} in ({fraction})"
+        decimal, on_the_rule = _cut(decimal_text(value, 3)), (value * _RULE_PARTS).denominator == 1
+        return (
+            f"{decimal} in ({inch_text(value)})" if on_the_rule and value.denominator > 1 else f"{decimal} in"
+        )
     text = _cut(decimal_text(value, _DIGITS[unit.name]))
     return text if unit.name == "1" else f"{text} {unit.name}"
 
@@ -37,8 +42,8 @@ def doubt_text(standard_uncertainty: float, dimension: str, system: UnitSystem) 
     """Return a standard uncertainty with its unit, two significant digits."""
     unit = shown_unit(dimension, system)
     value = standard_uncertainty / float(unit.factor)
-    text = f"{value:.2g}"
-    return f"u = {text}" if unit.name == "1" else f"u = {text} {unit.name}"
+    text = _cut(decimal_text(value, max(0, 1 - _magnitude(value))))
+    return text if unit.name == "1" else f"{text} {unit.name}"
 
 
 def percent_text(probability: float) -> str:
@@ -56,15 +61,10 @@ def percent_text(probability: float) -> str:
     return "> 99.9 %" if percent > highest else f"{percent:.1f} %"
 
 
-def canonical_name(dimension: str) -> str:
-    """Return the name of the unit in which figures of this dimension are kept."""
-    return canonical_unit(dimension).name
-
-
 def _cut(text: str) -> str:
     return text.rstrip("0").rstrip(".") if "." in text else text
 
 
-def fraction_to_float(value: Fraction | None) -> float | None:
-    """Return a JSON number, or None."""
-    return None if value is None else float(value)
+def _magnitude(value: float) -> int:
+    """Return the power of ten of the first digit, of a half rounded up."""
+    return int(f"{value:.1e}".partition("e")[2])

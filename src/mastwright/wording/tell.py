@@ -10,6 +10,7 @@ from collections.abc import Iterable
 
 from mastwright import __version__
 from mastwright.chains.conditions import conditions
+from mastwright.checks import Severity
 from mastwright.quantity import Amount, Limit, Source, UnitSystem, decimal_text
 from mastwright.verdict import JudgedItem, JudgedVisit, OrderLine, Verdict
 from mastwright.visits import Refusal
@@ -39,7 +40,9 @@ class Teller:
 
     def where(self, item: JudgedItem) -> str:
         """Return which strand or fork an item is about."""
-        return self.word("where", item.where) if item.where else ""
+        if not item.where:
+            return ""
+        return self.word("where" if item.kind == "check" else "strand", item.where)
 
     def title(self, item: JudgedItem) -> str:
         """Return what an item was checked for."""
@@ -132,7 +135,9 @@ class Teller:
             "reading": shown if item.written in {"", shown} else f"{shown} ({item.written})",
             "reading_value": float(reading.value),
             "unit": reading.dimension,
-            "uncertainty": doubt_text(reading.standard_uncertainty, reading.dimension, self.system),
+            "uncertainty": doubt_text(reading.standard_uncertainty, reading.dimension, self.system)
+            if reading.standard_uncertainty
+            else "",
             "method": reading.instrument.name,
         }
 
@@ -184,7 +189,12 @@ def tell(judged: JudgedVisit, language: str = "en", system: UnitSystem = UnitSys
             _duty(teller, d.english if language == "en" else d.spanish, d.source) for d in judged.duties
         ],
         "not_looked_at": [
-            {"id": c.id, "title": check_text(c.id, "title", language), "severity": str(c.severity)}
+            {
+                "id": c.id,
+                "title": check_text(c.id, "title", language),
+                "severity": teller.word("severity", str(c.severity)),
+                "stops_the_truck": c.severity is Severity.OUT_OF_SERVICE,
+            }
             for c in judged.not_looked_at
         ],
         "cautions": list(words_of("cautions", language)),
@@ -289,7 +299,7 @@ def _order_line(teller: Teller, number: int, line: OrderLine) -> Document:
         "unit": teller.word("order", "piece"),
         "pitches": line.pitches,
         "length_mm": None if line.length is None else float(line.length),
-        "length_text": length or missing,
+        "length_text": (length and f"{line.pitches} {teller.word('order', 'pitches')} = {length}") or missing,
         "ends": line.ends,
         "certificate": teller.word("order", "certificate") if chain else "",
         "because": "; ".join(dict.fromkeys(teller.name(i) for i in line.because)),
@@ -317,7 +327,7 @@ def _refusals(teller: Teller, refusal: Refusal) -> list[Document]:
     for item in hit:
         told = teller.item(item)
         why = " ".join(_why_refused(teller, item))
-        kind = "withdraw" if item.blocks else "replace"
+        kind = "withdraw" if item.blocks else "replace" if teller.judged.may_work else "replace-beside"
         date = item.by.isoformat() if item.by is not None else ""
         documents.append(
             {

@@ -5,9 +5,9 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from mastwright.chains.elongation import Growth
-from mastwright.quantity import Amount, decimal_text
+from mastwright.quantity import Reading, decimal_text
 from mastwright.verdict import JudgedItem, JudgedSet, JudgedSpan
-from mastwright.wording.amounts import amount_text, percent_text
+from mastwright.wording.amounts import percent_text
 from mastwright.wording.catalogue import say
 
 if TYPE_CHECKING:
@@ -36,7 +36,8 @@ def _chain(teller: Teller, judged: JudgedSet) -> Document:
         "strength": _strength(teller, judged),
         "measured_how": ", ".join(methods),
         "limit_text": teller.limit(limit),
-        "limit_source": f"{source} [{evidence}]",
+        "limit_source": source,
+        "limit_evidence": evidence,
         "findings": [
             teller.title(i) for i in judged.items if i.kind == "finding" and not _strand_of(judged, i)
         ],
@@ -66,21 +67,27 @@ def _strand(teller: Teller, judged: JudgedSet, item: JudgedItem) -> Document:
 
 def _span(teller: Teller, judged: JudgedSpan) -> Document:
     span, reading = judged.span, judged.span.reading
-    percent = amount_text(Amount(reading.value, "percent"), teller.system)
-    sign = (
-        "" if reading.low is not None and reading.high is not None else "< " if reading.low is None else "≥ "
-    )
+    notes = say(judged.reason, teller.language, teller.system)
     return {
         "from_pitch": span.start,
         "pitches": span.pitches,
         "elongation_percent": float(reading.value),
         "uncertainty_percent": reading.standard_uncertainty,
         "length_text": span.written,
-        "text": f"{sign}{percent} ± {decimal_text(reading.standard_uncertainty, 2)}",
+        "bounds_text": _bounds(reading),
+        "text": notes,
         "worst": judged.worst,
         "verdict": str(judged.verdict),
         "verdict_text": teller.word("verdict", str(judged.verdict)),
     }
+
+
+def _bounds(reading: Reading) -> str:
+    """Return the legs of a gauge between which a reading lies; nothing where it is a number."""
+    if reading.low is not None and reading.high is not None and reading.value != reading.high:
+        return ""
+    legs = [("≥", reading.low), ("<", reading.high)]
+    return ", ".join(f"{sign} {float(leg):g} %" for sign, leg in legs if leg is not None)
 
 
 def _growth(growth: Growth) -> str:
@@ -103,4 +110,4 @@ def _strength(teller: Teller, judged: JudgedSet) -> list[str]:
 
 
 def _strand_of(judged: JudgedSet, item: JudgedItem) -> bool:
-    return any(item.where.startswith(s) for s in judged.chain_set.strands)
+    return item.where in judged.chain_set.strands
