@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from datetime import date
 from fractions import Fraction
 
-from mastwright.quantity import BadInput, Problem, Quantity
+from mastwright.checks.figures import refuse_unless_positive
+from mastwright.quantity import BadInput, Problem, Quantity, canonical_unit
 
 Answer = Quantity | tuple[Quantity, ...] | str | bool | date | int
 
@@ -63,6 +64,18 @@ class Answers:
     def value(self, name: str) -> Fraction:
         """Return a quantity in its dimension's own unit."""
         return self.quantity(name).canonical
+
+    def positive(self, name: str) -> Fraction:
+        """Return a quantity of which a share is taken, in its dimension's own unit: more than 0.
+
+        Raises
+        ------
+        BadInput
+            If it is missing, zero or below.
+        """
+        given = self.quantity(name)
+        refuse_unless_positive(name, given.canonical, canonical_unit(given.unit.dimension).name)
+        return given.canonical
 
     def optional(self, name: str) -> Fraction | None:
         """Return a quantity in its dimension's own unit, or None."""

@@ -42,6 +42,11 @@ class Case:
         kind = _KIND.get(check.kind, LimitKind.STANDARD)
         return Limit(at, check.reads, worse, kind, check.source, reached_is_over=not check.mark_allowed)
 
+    def shipped(self, worse: Worse, of: Fraction = Fraction(1)) -> tuple[Limit, ...]:
+        """Return the catalogue's own limit, or that share of a whole; nothing where only the maker knows."""
+        at = self.check.limit
+        return () if at is None else (self.limit(at * of, worse),)
+
     def reading(self, value: Fraction, standard_uncertainty: float | None = None) -> Reading:
         """Return a value worked out from the answers as a reading of the check's instrument."""
         doubt = (
@@ -66,11 +71,13 @@ class Case:
         """Hold a reading against the shipped and the shop's limits; the tightest governs.
 
         Without any limit the reading is kept and not judged. A maker's limit that is marked to govern
-        stands alone, and the outcome says so. Of limits on both sides the one that is nearer to being
-        exceeded, or already is, governs.
+        stands alone on its side, but for the law's, and the outcome says so. Of limits on both sides the
+        one that is nearer to being exceeded, or already is, governs.
         """
+        every = (*shipped, *(s.limit for s in self.own))
         chosen = tuple(s.limit for s in self.own if s.governs)
-        limits = chosen or (*shipped, *(s.limit for s in self.own))
+        decided = {limit.worse for limit in chosen}
+        limits = tuple(x for x in every if x in chosen or x.worse not in decided or x.kind is LimitKind.LAW)
         if not limits:
             return NotJudged(Note("makers-limit-missing"), reading, notes)
         said = (*notes, Note("makers-limit-governs")) if chosen else notes
@@ -80,7 +87,7 @@ class Case:
             if any(x.worse is w for x in limits)
         ]
         governs = min(sides, key=lambda side: _room(reading, side))
-        others = tuple(x for x in (*shipped, *(s.limit for s in self.own)) if x != governs)
+        others = tuple(x for x in every if x != governs)
         return Measured(reading, governs, others, as_new if as_new != governs.at else None, said)
 
 

@@ -46,8 +46,7 @@ def _spread(name: str) -> Callable[[Case], Outcome]:
     def weigh(case: Case) -> Outcome:
         apart = spread(case.answers.values(name))
         one = case.instrument.uncertainty_at(max(case.answers.values(name)))
-        shipped = () if case.check.limit is None else (case.limit(case.check.limit, Worse.HIGHER),)
-        return case.against(case.reading(apart, one * 2**0.5), shipped, as_new=Fraction(0))
+        return case.against(case.reading(apart, one * 2**0.5), case.shipped(Worse.HIGHER), as_new=Fraction(0))
 
     return weigh
 
@@ -56,14 +55,13 @@ def _cell_voltage(case: Case) -> Outcome:
     cells = case.answers.whole("cells")
     mean = mean_cell_voltage(case.answers.value("value"), cells)
     doubt = case.instrument.uncertainty_at(case.answers.value("value")) / cells
-    shipped = () if case.check.limit is None else (case.limit(case.check.limit, Worse.LOWER),)
-    return case.against(case.reading(mean, doubt), shipped)
+    return case.against(case.reading(mean, doubt), case.shipped(Worse.LOWER))
 
 
 def _voltage_density(case: Case) -> Outcome:
     expected = open_circuit_voltage(case.answers.value("density"))
     off = abs(case.answers.value("value") - expected)
-    agrees = case.check.limit is None or off <= case.check.limit
+    agrees = not any(limit.reached_by(off) for limit in case.shipped(Worse.HIGHER))
     params = {"expected": Amount(expected, "voltage"), "off": Amount(off, "voltage")}
     return Information((Note("voltage-agrees" if agrees else "voltage-disagrees", params),))
 
@@ -90,7 +88,8 @@ def _temperature(case: Case) -> Outcome:
 
 
 def _insulation(case: Case) -> Outcome:
-    nominal = case.answers.optional("battery_voltage") or case.facts.battery_voltage
+    given = case.answers.optional("battery_voltage")
+    nominal = case.facts.battery_voltage if given is None else given
     if nominal is None:
         return NotJudged(Note("battery-voltage-missing"), case.main())
     return case.against(case.main(), (case.limit(needed_insulation(nominal), Worse.LOWER),))

@@ -7,17 +7,18 @@ from math import hypot
 
 from mastwright.checks.answer import AnswerField
 from mastwright.checks.case import Case
+from mastwright.checks.figures import constant
 from mastwright.checks.forks import angle_from_gap, forecast_thickness, strength_left
 from mastwright.checks.outcome import Information, NotJudged, Outcome
 from mastwright.checks.rule import Rule, quantity, value_and
 from mastwright.checks.rules_plain import DIFFERENCE_FIELDS, difference_of
-from mastwright.quantity import Amount, BadInput, Limit, Note, Problem, Worse
+from mastwright.quantity import Amount, BadInput, Note, Problem, Worse
 
 _ORIGINS = ("marking", "maker", "shank")
 
 
 def _thickness(case: Case) -> Outcome:
-    original, origin = case.answers.value("original"), case.answers.text("original_from")
+    original, origin = case.answers.positive("original"), case.answers.text("original_from")
     if origin == "shank" and case.answers.yes("full_taper"):
         right = "maker or marking: the shank of a full-taper fork is no reference for its blade"
         raise BadInput(Problem("original_from", origin, right))
@@ -27,21 +28,18 @@ def _thickness(case: Case) -> Outcome:
         raise BadInput(
             Problem("original", given, "at least the thickness measured now: it is the unworn thickness")
         )
-    share = case.check.limit
-    shipped: tuple[Limit, ...] = ()
-    if share is not None:
-        shipped = (case.limit(share * original, Worse.LOWER),)
-        if origin == "shank":
-            doubt = hypot(
-                reading.standard_uncertainty, float(share) * case.instrument.uncertainty_at(original)
-            )
-            reading = case.reading(reading.value, doubt)
+    (limit,) = case.shipped(Worse.LOWER, of=original)
+    if origin == "shank":
+        # The original was measured too, and the limit is a share of it.
+        share = float(limit.at / original)
+        doubt = hypot(reading.standard_uncertainty, share * case.instrument.uncertainty_at(original))
+        reading = case.reading(reading.value, doubt)
     left = strength_left(reading.value, original)
     notes = (
         Note("fork-original-from", {"original": Amount(original, "length"), "origin": origin}),
         Note("fork-strength-left", {"share": Amount(100 * left, "percent")}),
     )
-    return case.against(reading, shipped, as_new=original, notes=notes)
+    return case.against(reading, (limit,), as_new=original, notes=notes)
 
 
 def _angle(case: Case) -> Outcome:
@@ -49,26 +47,24 @@ def _angle(case: Case) -> Outcome:
     right_angle = Fraction(90)
     reading = case.main()
     off = abs(reading.value - (right_angle if original is None else original))
-    shipped = () if case.check.limit is None else (case.limit(case.check.limit, Worse.HIGHER),)
-    return case.against(case.reading(off, reading.standard_uncertainty), shipped, as_new=Fraction(0))
+    return case.against(
+        case.reading(off, reading.standard_uncertainty), case.shipped(Worse.HIGHER), as_new=Fraction(0)
+    )
 
 
 def _angle_gap(case: Case) -> Outcome:
     """Hold the gap against the limit scaled to the height at which it was measured: the same angle."""
-    limit, customary = case.check.limit, case.check.limit_high
-    if limit is None or customary is None:
-        return case.against(case.main(), ())
-    height = case.answers.optional("height")
-    scaled = limit if height is None else limit * height / customary
-    angle = Fraction(angle_from_gap(case.answers.value("value"), customary if height is None else height))
+    customary = constant("fork_gap_height")
+    height = case.answers.positive("height") if case.answers.has("height") else customary
+    scaled = case.shipped(Worse.HIGHER, of=height / customary)
+    angle = Fraction(angle_from_gap(case.answers.value("value"), height))
     notes = (Note("fork-angle", {"angle": Amount(angle, "angle")}),)
-    return case.against(case.main(), (case.limit(scaled, Worse.HIGHER),), as_new=Fraction(0), notes=notes)
+    return case.against(case.main(), scaled, as_new=Fraction(0), notes=notes)
 
 
 def _tip_difference(case: Case) -> Outcome:
-    share, blade = case.check.limit, case.answers.value("blade_length")
-    shipped = () if share is None else (case.limit(share * blade, Worse.HIGHER),)
-    return case.against(difference_of(case), shipped, as_new=Fraction(0))
+    limits = case.shipped(Worse.HIGHER, of=case.answers.positive("blade_length"))
+    return case.against(difference_of(case), limits, as_new=Fraction(0))
 
 
 def _strength(case: Case) -> Outcome:
@@ -83,12 +79,11 @@ def _forecast(case: Case) -> Outcome:
     hours, ahead = answers.value("hours_between"), answers.value("hours_ahead")
     now = answers.value("value")
     then = forecast_thickness(now, answers.value("earlier"), hours, ahead)
-    share = case.check.limit if case.check.limit is not None else Fraction(1)
-    limit = share * answers.value("original")
-    code = "fork-forecast-over" if then <= limit else "fork-forecast"
+    (limit,) = case.shipped(Worse.LOWER, of=answers.positive("original"))
+    code = "fork-forecast-over" if limit.reached_by(then) else "fork-forecast"
     params = {
         "then": Amount(then, "length"),
-        "limit": Amount(limit, "length"),
+        "limit": Amount(limit.at, "length"),
         "hours": Amount(ahead, "hours"),
     }
     return Information((Note(code, params),))
@@ -96,15 +91,14 @@ def _forecast(case: Case) -> Outcome:
 
 def _capacity(case: Case) -> Outcome:
     truck = case.facts.rated_capacity
-    if truck is None or case.check.limit is None:
+    if truck is None:
         return NotJudged(Note("plate-capacity-missing"), case.main())
-    return case.against(case.main(), (case.limit(case.check.limit * truck, Worse.LOWER),))
+    return case.against(case.main(), case.shipped(Worse.LOWER, of=truck))
 
 
 def _proof_load(case: Case) -> Outcome:
-    marked, factor = case.answers.value("marked_capacity"), case.check.limit
-    shipped = () if factor is None else (case.limit(factor * marked, Worse.LOWER),)
-    return case.against(case.main(), shipped, notes=(Note("proof-load-by-edition"),))
+    limits = case.shipped(Worse.LOWER, of=case.answers.positive("marked_capacity"))
+    return case.against(case.main(), limits, notes=(Note("proof-load-by-edition"),))
 
 
 _ORIGINAL = quantity("original", "length")

@@ -9,7 +9,7 @@ from mastwright.checks.case import Case
 from mastwright.checks.hydraulics import cleaner_or_equal, leak_class, parse_cleanliness
 from mastwright.checks.outcome import NotJudged, Outcome, Seen
 from mastwright.checks.rule import Rule
-from mastwright.quantity import Note
+from mastwright.quantity import Note, Worse
 
 _FLUIDS = ("hydraulic", "steering", "brake", "fuel")
 # Of these fluids any leak is the worse case, whatever its class.
@@ -20,12 +20,12 @@ _CLASSES = ("none", "I", "II", "III")
 def _leak(case: Case) -> Outcome:
     found = leak_class(case.answers.text("value"), "value")
     fluid = case.answers.text("fluid", "hydraulic")
-    allowed = Fraction(0) if case.check.limit is None else case.check.limit
+    (limit,) = case.shipped(Worse.HIGHER)
     never = fluid in _NEVER and found > 0 and case.check.id.startswith("HYD")
     dropping = found == len(_CLASSES) - 1
     worse = case.answers.yes("worse_case") or never or dropping
     notes = (Note(f"leak-{found}", {}), *((Note("leak-of-this-fluid", {"fluid": fluid}),) if never else ()))
-    return Seen(found <= allowed and not worse, worse and found > 0, notes)
+    return Seen(not (worse or limit.reached_by(Fraction(found))), worse, notes)
 
 
 def _cleanliness(case: Case) -> Outcome:

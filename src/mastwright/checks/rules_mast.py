@@ -9,14 +9,10 @@ from mastwright.checks.case import Case
 from mastwright.checks.mast_drift import at_fork, mean_speed, per_ten_minutes, tilt_from_stroke
 from mastwright.checks.outcome import Outcome
 from mastwright.checks.rule import Rule, quantity, value_and
-from mastwright.quantity import BadInput, Limit, Note, Problem, Worse
+from mastwright.quantity import BadInput, Note, Problem, Worse
 
 _SECONDS_A_MINUTE = 60
 _PLACES = ("carriage", "fork", "mast-stages")
-
-
-def _shipped(case: Case) -> tuple[Limit, ...]:
-    return () if case.check.limit is None else (case.limit(case.check.limit, Worse.HIGHER),)
 
 
 def _ten_minutes(case: Case, drift: Fraction) -> tuple[Fraction, tuple[Note, ...]]:
@@ -37,7 +33,9 @@ def _lift_drift(case: Case) -> Outcome:
     if place == "mast-stages":
         notes = (*notes, Note("drift-doubled"))
     doubt = factor * case.instrument.uncertainty_at(read)
-    return case.against(case.reading(shown, doubt), _shipped(case), as_new=Fraction(0), notes=notes)
+    return case.against(
+        case.reading(shown, doubt), case.shipped(Worse.HIGHER), as_new=Fraction(0), notes=notes
+    )
 
 
 def _tilt_drift(case: Case) -> Outcome:
@@ -54,7 +52,9 @@ def _tilt_drift(case: Case) -> Outcome:
         raise BadInput(Problem("value", "", "the angle, or stroke and arm of the tilt cylinder"))
     shown, notes = _ten_minutes(case, angle)
     factor = float(shown / angle) if angle else 1.0
-    return case.against(case.reading(shown, factor * doubt), _shipped(case), as_new=Fraction(0), notes=notes)
+    return case.against(
+        case.reading(shown, factor * doubt), case.shipped(Worse.HIGHER), as_new=Fraction(0), notes=notes
+    )
 
 
 def _lowering_speed(case: Case) -> Outcome:
@@ -65,7 +65,7 @@ def _lowering_speed(case: Case) -> Outcome:
         reading = case.main()
     else:
         raise BadInput(Problem("value", "", "the speed, or distance and time"))
-    return case.against(reading, _shipped(case))
+    return case.against(reading, case.shipped(Worse.HIGHER))
 
 
 _TIME = quantity("time", "duration", required=False)

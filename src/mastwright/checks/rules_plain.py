@@ -8,9 +8,10 @@ from mastwright.checks.answer import AnswerField
 from mastwright.checks.case import Case
 from mastwright.checks.catalogue import Check
 from mastwright.checks.dates import months_between
+from mastwright.checks.figures import constant
 from mastwright.checks.outcome import Information, Outcome, Seen
 from mastwright.checks.rule import Rule, quantity, value_and
-from mastwright.quantity import Amount, Limit, Note, Reading, Worse
+from mastwright.quantity import Amount, BadInput, Note, Problem, Reading, Worse
 
 
 def _observe(case: Case) -> Outcome:
@@ -19,20 +20,12 @@ def _observe(case: Case) -> Outcome:
 
 
 def _one_sided(worse: Worse) -> Callable[[Case], Outcome]:
-    def weigh(case: Case) -> Outcome:
-        shipped = () if case.check.limit is None else (case.limit(case.check.limit, worse),)
-        return case.against(case.main(), shipped)
-
-    return weigh
+    return lambda case: case.against(case.main(), case.shipped(worse))
 
 
 def _between(case: Case) -> Outcome:
-    low, high = case.check.limit, case.check.limit_high
-    shipped = (
-        *(() if low is None else (case.limit(low, Worse.LOWER),)),
-        *(() if high is None else (case.limit(high, Worse.HIGHER),)),
-    )
-    return case.against(case.main(), shipped)
+    """Hold a reading against a range, which only the maker knows."""
+    return case.against(case.main(), ())
 
 
 def _share_fields(check: Check) -> tuple[AnswerField, ...]:
@@ -41,10 +34,9 @@ def _share_fields(check: Check) -> tuple[AnswerField, ...]:
 
 def _share(worse: Worse) -> Callable[[Case], Outcome]:
     def weigh(case: Case) -> Outcome:
-        whole, share = case.answers.value(case.check.reference), case.check.limit
-        shipped = () if share is None else (case.limit(share * whole, worse),)
+        whole = case.answers.positive(case.check.reference)
         new = whole if worse is Worse.LOWER else None
-        return case.against(case.main(), shipped, as_new=new)
+        return case.against(case.main(), case.shipped(worse, of=whole), as_new=new)
 
     return weigh
 
@@ -52,8 +44,7 @@ def _share(worse: Worse) -> Callable[[Case], Outcome]:
 def _age(case: Case) -> Outcome:
     done = case.answers.day("value")
     age = Reading.exact(months_between(done, case.on), "age", "months", case.instrument)
-    shipped = () if case.check.limit is None else (case.limit(case.check.limit, Worse.HIGHER),)
-    return case.against(age, shipped, notes=(Note("done-on", {"date": done.isoformat()}),))
+    return case.against(age, case.shipped(Worse.HIGHER), notes=(Note("done-on", {"date": done.isoformat()}),))
 
 
 def difference_of(case: Case) -> Reading:
@@ -76,21 +67,18 @@ def _difference(case: Case) -> Outcome:
 
 def _plate_range(case: Case) -> Outcome:
     low, high = case.answers.value("minimum"), case.answers.value("maximum")
+    if low > high:
+        raise BadInput(
+            Problem("minimum", f"{float(low):g} kg", f"no more than the {float(high):g} kg maximum")
+        )
     return case.against(case.main(), (case.limit(low, Worse.LOWER), case.limit(high, Worse.HIGHER)))
 
 
 def _work_air(case: Case) -> Outcome:
     """Hold carbon monoxide in work air against the law of the country; other figures are for orientation."""
-    legal: tuple[Limit, ...] = ()
-    if case.facts.country == "US" and case.check.limit is not None:
-        legal = (case.limit(case.check.limit, Worse.HIGHER),)
-    strictest = case.check.limit_high
-    notes = (
-        ()
-        if strictest is None
-        else (Note("work-air-orientation", {"strictest": Amount(strictest, case.check.reads)}),)
-    )
-    return case.against(case.main(), legal, notes=notes)
+    legal = case.shipped(Worse.HIGHER) if case.facts.country == "US" else ()
+    strictest = Amount(constant("work_air_strictest"), case.check.reads)
+    return case.against(case.main(), legal, notes=(Note("work-air-orientation", {"strictest": strictest}),))
 
 
 def _schedule(_: Case) -> Outcome:

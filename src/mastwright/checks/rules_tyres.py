@@ -8,7 +8,7 @@ from mastwright.checks.case import Case
 from mastwright.checks.outcome import Outcome
 from mastwright.checks.rule import Rule, quantity, value_and
 from mastwright.checks.tyres import diameter_lost
-from mastwright.quantity import Worse
+from mastwright.quantity import BadInput, Problem, Worse
 
 
 def _pressure_deviation(case: Case) -> Outcome:
@@ -21,12 +21,16 @@ def _pressure_deviation(case: Case) -> Outcome:
 
 
 def _diameter_lost(case: Case) -> Outcome:
-    reading = case.main()
-    lost = case.reading(
-        diameter_lost(case.answers.value("original"), reading.value), reading.standard_uncertainty
+    reading, original = case.main(), case.answers.value("original")
+    lost = diameter_lost(original, reading.value)
+    if lost < -case.instrument.step:
+        given = f"{float(original):g} mm"
+        raise BadInput(
+            Problem("original", given, "at least the diameter measured now: it is the diameter when new")
+        )
+    return case.against(
+        case.reading(lost, reading.standard_uncertainty), case.shipped(Worse.HIGHER), as_new=Fraction(0)
     )
-    shipped = () if case.check.limit is None else (case.limit(case.check.limit, Worse.HIGHER),)
-    return case.against(lost, shipped, as_new=Fraction(0))
 
 
 PRESSURE_DEVIATION = Rule(

@@ -4,10 +4,11 @@ Each file is TOML with one table a limit::
 
     [[limit]]
     check = "MST-08"                     # which check; chains are set by the visit's policy
-    model = "any"                        # the truck's model as written in the visit; left out = all trucks
+    model = "Heron 16"                   # the truck's model as written in the visit; left out = all trucks
     at_most = "1.0 mm"                   # or at_least, or both for a range
     kind = "maker"                       # maker or shop
-    governs = true                       # optional: this maker's limit is used even where another is tighter
+    governs = true                       # optional: this maker's limit is used even where another is tighter;
+                                         # a limit of the law stays beside it
     source = "service manual, section 4" # needed
     evidence = "read"                    # read, as quoted, from memory, "common practice, no source", ...
 """
@@ -19,7 +20,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
-from mastwright.checks.catalogue import Check, find_check
+from mastwright.checks.catalogue import Check, CheckKind, find_check
 from mastwright.quantity import (
     BadInput,
     Evidence,
@@ -81,10 +82,19 @@ def read_shop_limits(files: Mapping[str, str]) -> ShopLimits:
     problems: list[Problem] = []
     for name, text in files.items():
         try:
-            rows = tomllib.loads(text).get("limit", [])
-        except tomllib.TOMLDecodeError as error:
+            whole = tomllib.loads(text)
+        except ValueError as error:  # a number of thousands of digits is one too
             problems.append(Problem(name, "", f"valid TOML: {error}"))
             continue
+        except RecursionError:
+            problems.append(Problem(name, "", "valid TOML, not nested so deeply"))
+            continue
+        problems += [
+            Problem(f"{name} {key}", "", "only tables begun with [[limit]] belong here")
+            for key in whole
+            if key != "limit"
+        ]
+        rows = whole.get("limit", [])
         if not isinstance(rows, list) or not all(isinstance(r, dict) for r in rows):
             problems.append(Problem(name, "", "tables, each begun with [[limit]]"))
             continue
@@ -104,23 +114,31 @@ def _row(row: Mapping[str, object], where: str, problems: list[Problem]) -> list
     ]
     check = _check(row, where, problems)
     source = _source(row, where, problems)
-    kind = row.get("kind", "maker")
+    kind = str(row.get("kind", "maker"))
     if kind not in {LimitKind.MAKER, LimitKind.SHOP}:
-        problems.append(Problem(f"{where}.kind", str(kind), "maker or shop"))
+        problems.append(Problem(f"{where}.kind", kind, "maker or shop"))
+    governs = row.get("governs", False)
+    if not isinstance(governs, bool):
+        problems.append(Problem(f"{where}.governs", str(governs), "true or false"))
+    elif governs and kind == LimitKind.SHOP:
+        problems.append(Problem(f"{where}.governs", "true", "only a maker's limit can govern"))
     if not _SIDES.keys() & row.keys():
         problems.append(Problem(f"{where}.at_most", "", "at_most or at_least is needed"))
     if check is None or source is None or len(problems) > before:
         return []
     sides = [_side(row, side, worse, check, where, problems) for side, worse in _SIDES.items() if side in row]
-    model, governs = str(row.get("model", "")), row.get("governs") is True
+    found = [side for side in sides if side is not None]
+    if len(found) == len(_SIDES) and found[0][0] < found[1][0]:
+        given = f"{row['at_least']} to {row['at_most']}"
+        problems.append(Problem(f"{where}.at_least", given, "no more than at_most"))
     return [
         ShopLimit(
             check.id,
-            model,
-            Limit(at, check.reads, worse, LimitKind(str(kind)), source, reached_is_over=False),
-            governs,
+            str(row.get("model", "")),
+            Limit(at, check.reads, worse, LimitKind(kind), source, reached_is_over=False),
+            governs is True,
         )
-        for at, worse in (s for s in sides if s is not None)
+        for at, worse in found
     ]
 
 
@@ -137,10 +155,14 @@ def _side(
 
 def _check(row: Mapping[str, object], where: str, problems: list[Problem]) -> Check | None:
     try:
-        return find_check(str(row.get("check", "")), f"{where}.check")
+        check = find_check(str(row.get("check", "")), f"{where}.check")
     except BadInput as bad:
         problems += bad.problems
         return None
+    if check.reads == "ratio" or check.kind is CheckKind.INFORMATION:
+        wanted = "a check that is measured: this one is seen or informs, and takes no limit"
+        problems.append(Problem(f"{where}.check", check.id, wanted))
+    return check
 
 
 def _source(row: Mapping[str, object], where: str, problems: list[Problem]) -> Source | None:

@@ -13,7 +13,7 @@ from mastwright.checks.outcome import Measured, NotJudged, Outcome, Seen
 from mastwright.checks.rules import RULES
 from mastwright.checks.shop_limits import ShopLimit
 from mastwright.checks.truck import TruckFacts
-from mastwright.quantity import Instrument
+from mastwright.quantity import BadInput, Instrument, Problem
 
 _WORSE_CASE = AnswerField("worse_case", "yes-no", required=False)
 
@@ -54,6 +54,7 @@ def weigh(
     BadInput
         If an answer is missing or impossible.
     """
+    _refuse_incomplete(check, answers)
     given = Answers(answers)
     outcome = RULES[check.rule].weigh(Case(check, given, facts, limits, instrument, on))
     if not given.yes("worse_case"):
@@ -66,3 +67,16 @@ def weigh(
             return Seen(ok=False, worse_case=True, notes=(outcome.why, *outcome.notes))
         case _:
             return outcome
+
+
+def _refuse_incomplete(check: Check, answers: Mapping[str, Answer]) -> None:
+    problems = []
+    for field in answer_fields(check):
+        answer = answers.get(field.name)
+        if answer is None:
+            if field.required:
+                problems.append(Problem(field.name, "", "is needed for this check"))
+        elif field.choices and answer not in field.choices:
+            problems.append(Problem(field.name, str(answer), f"one of {', '.join(field.choices)}"))
+    if problems:
+        raise BadInput(problems)

@@ -19,7 +19,7 @@ from mastwright.quantity import (
     common_instruments,
     parse_quantity,
 )
-from mastwright.wording import percent_text, say, word
+from mastwright.wording import percent_text, say, word, words_of
 
 _LACING = re.compile(r"^\s*(\d)\s*[xX×]\s*(\d)\s*$")
 _SHOWN = 12
@@ -33,6 +33,7 @@ def identify(chosen: argparse.Namespace) -> int:
     document = identification_document(result)
     document["separate_by_text"] = [say(n, language, system) for n in result.separate_by]
     document["notes_text"] = [say(n, language, system) for n in result.notes]
+    document["cautions"] = list(words_of("cautions", language))
     print(
         json.dumps(document, ensure_ascii=False, indent=2)
         if chosen.json
@@ -56,6 +57,8 @@ def _observed(chosen: argparse.Namespace) -> Observed:
 
     if chosen.pitch is not None and chosen.length is not None:
         problems.append(Problem("--pitch", chosen.pitch, "either --pitch, or --length with --pitches"))
+    if chosen.pitches is not None and chosen.length is None:
+        problems.append(Problem("--pitches", str(chosen.pitches), "only with --length; --pitch is one pitch"))
     if chosen.length is not None and chosen.pitches is None:
         problems.append(Problem("--pitches", "", "how many pitches --length was measured over"))
     parts = {
@@ -100,7 +103,7 @@ def _text(document: dict[str, object], result: Identification, language: str) ->
     lines = [f"{percent_text(c.probability).rjust(8)}  {c.chain.name}" for c in result.candidates[:_SHOWN]]
     if result.assumed is not None:
         lines.append(f"{word('terminal', 'assumed', language)}: {result.assumed.name}")
-    for key in ("separate_by_text", "notes_text"):
+    for key, mark in (("separate_by_text", "- "), ("notes_text", "- "), ("cautions", "! ")):
         texts = document[key]
-        lines += [f"- {text}" for text in texts] if isinstance(texts, list) else []
+        lines += [f"{mark}{text}" for text in texts] if isinstance(texts, list) else []
     return "\n".join(lines)

@@ -7,6 +7,7 @@ import json
 from pathlib import Path
 
 from mastwright.checks import NO_LIMITS, ShopLimits, read_shop_limits
+from mastwright.cli.text_file import read_text_file
 from mastwright.quantity import (
     BadInput,
     Instruments,
@@ -19,7 +20,7 @@ from mastwright.verdict import judge_visit
 from mastwright.visits import Visit, read_visit
 from mastwright.wording import Document, tell
 
-_PICTURES = {".png", ".jpg", ".jpeg", ".webp", ".svg"}
+_PICTURES = {".png", ".jpg", ".jpeg"}
 
 
 def judge(chosen: argparse.Namespace) -> int:
@@ -27,15 +28,12 @@ def judge(chosen: argparse.Namespace) -> int:
     problems: list[Problem] = []
     documents: list[Document] = []
     shared = _shared(chosen)
+    seen: set[str] = set()
     for name in chosen.visits:
         try:
-            documents.append(_one(Path(name), chosen, *shared))
+            documents.append(_one(Path(name), chosen, *shared, seen))
         except BadInput as bad:
-            several = len(chosen.visits) > 1
-            problems += [
-                Problem(f"{name}: {p.field}" if several else p.field, p.given, p.expected, p.line)
-                for p in bad.problems
-            ]
+            problems += _of_file(name, bad) if len(chosen.visits) > 1 else bad.problems
     if problems:
         raise BadInput(problems)
     if chosen.json:
@@ -46,30 +44,61 @@ def judge(chosen: argparse.Namespace) -> int:
 
 def _shared(chosen: argparse.Namespace) -> tuple[Instruments, ShopLimits | None]:
     instruments = common_instruments()
+    limits = None
+    problems: list[Problem] = []
     if chosen.gauges:
-        instruments = instruments.replaced_by(own_instruments(_text(Path(chosen.gauges))))
-    limits = _limits(Path(chosen.limits)) if chosen.limits else None
+        try:
+            instruments = instruments.replaced_by(own_instruments(read_text_file(Path(chosen.gauges))))
+        except BadInput as bad:
+            problems += _of_file(chosen.gauges, bad)
+    if chosen.limits:
+        try:
+            limits = _limits(Path(chosen.limits))
+        except BadInput as bad:
+            problems += bad.problems
+        if limits is NO_LIMITS:  # asked for by name, so their absence must not pass in silence
+            problems.append(Problem("--limits", chosen.limits, "a folder with files of limits (*.toml)"))
+    if problems:
+        raise BadInput(problems)
     return instruments, limits
 
 
-def _text(path: Path) -> str:
-    try:
-        return path.read_text(encoding="utf-8")
-    except UnicodeDecodeError:
-        raise BadInput(Problem(str(path), "", "a text file in UTF-8")) from None
+def _of_file(name: str, bad: BadInput) -> list[Problem]:
+    """Say before each problem in which file it is."""
+    return [
+        Problem(p.field if p.field == name else f"{name}: {p.field}", p.given, p.expected, p.line)
+        for p in bad.problems
+    ]
 
 
 def _limits(folder: Path) -> ShopLimits:
     files = sorted(folder.glob("*.toml"))
-    return read_shop_limits({f.name: _text(f) for f in files}) if files else NO_LIMITS
+    return read_shop_limits({f.name: read_text_file(f) for f in files}) if files else NO_LIMITS
 
 
 def _one(
-    path: Path, chosen: argparse.Namespace, instruments: Instruments, limits: ShopLimits | None
+    path: Path,
+    chosen: argparse.Namespace,
+    instruments: Instruments,
+    limits: ShopLimits | None,
+    seen: set[str],
 ) -> Document:
-    visit = read_visit(_text(path), instruments)
+    problems: list[Problem] = []
+    try:
+        visit = read_visit(read_text_file(path), instruments)
+    except BadInput as bad:
+        problems += bad.problems
     if limits is None:
-        limits = _limits(path.parent / "limits")
+        try:
+            limits = _limits(path.parent / "limits")
+        except BadInput as bad:
+            problems += bad.problems
+    if problems or limits is None:
+        raise BadInput(problems)
+    if chosen.out and visit.id in seen:
+        right = "an id of its own: another visit of this call has it, and the papers are named after it"
+        raise BadInput(Problem("visit.id", visit.id, right))
+    seen.add(visit.id)
     photos = _photos(visit, path.parent)
     language = chosen.lang or visit.language
     system = UnitSystem(chosen.units) if chosen.units else visit.system

@@ -39,7 +39,7 @@ def judge_text(document: Document, written: Iterable[Path]) -> str:
         lines.append(f"{reason['rank']}. {_what(reason)}: {reason['verdict_text']}{by}{refused}")
         lines += _wrapped([reason["text"], reason["if_ignored"], reason["action"]])
     lines += _order(_rows(document["order"]), label("order"))
-    lines.append(f"{label('next')}: {due['by']} ({due['because']})")
+    lines.append(f"{label('next')}: {due['by']} - {due['because']}")
     missing = _rows(document["not_looked_at"])
     if missing:
         stopping = sum(bool(m["stops_the_truck"]) for m in missing)
@@ -54,13 +54,7 @@ def judge_text(document: Document, written: Iterable[Path]) -> str:
 def _order(rows: list[Document], label: str) -> list[str]:
     told = []
     for row in rows:
-        size = (
-            f", {row['pitches']} p = {row['length_text']}"
-            if row["pitches"]
-            else f", {row['length_text']}"
-            if row["length_text"]
-            else ""
-        )
+        size = f", {row['length_text']}" if row["length_text"] else ""
         told.append(
             f"{label}: {row['quantity']} x {row['what']} {row['designation']}{size} ({row['needed_by']})"
         )

@@ -3,20 +3,46 @@
 from __future__ import annotations
 
 import argparse
+import io
 import json
+import os
 import sys
 from collections.abc import Callable, Sequence
+from typing import TYPE_CHECKING, NoReturn
 
 from mastwright import __version__
+
+if TYPE_CHECKING:
+    from mastwright.quantity import Problem
 
 Command = Callable[[argparse.Namespace], int]
 
 _BAD_INPUT = 2
 
 
+class _Parser(argparse.ArgumentParser):
+    """A parser whose complaints are told like any other bad input."""
+
+    def error(self, message: str) -> NoReturn:
+        """Refuse the arguments."""
+        raise _WrongUsageError(f"{self.format_usage()}{self.prog}: {message}", message)
+
+
+class _WrongUsageError(Exception):
+    """Arguments that are no command of ours: the text to print, and the complaint alone."""
+
+
 def run(arguments: Sequence[str] | None = None) -> None:
     """Run the command line and leave with its exit status: 0 judged, 2 bad input."""
-    sys.exit(main(sys.argv[1:] if arguments is None else arguments))
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):  # a pipe may be in an encoding that has no "≥"
+            stream.reconfigure(encoding="utf-8", errors="backslashreplace")
+    status = main(sys.argv[1:] if arguments is None else arguments)
+    try:
+        sys.stdout.flush()
+    except BrokenPipeError:  # the reader has gone: let the rest go nowhere
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+    sys.exit(status)
 
 
 def main(arguments: Sequence[str]) -> int:
@@ -32,39 +58,49 @@ def main(arguments: Sequence[str]) -> int:
     int
         0 if it was done, whatever the verdict; 2 if the input cannot be taken.
     """
-    chosen = _parser().parse_args(arguments)
+    as_json = "--json" in arguments
+    try:
+        chosen = _parser().parse_args(arguments)
+    except _WrongUsageError as wrong:
+        return _refused([_problem("arguments", wrong.args[1])]) if as_json else _misused(wrong.args[0])
     command: Command = chosen.command
     from mastwright.quantity import BadInput  # noqa: PLC0415  after --version, which needs no table
 
     try:
         return command(chosen)
     except BadInput as bad:
-        _tell_problems(bad, as_json=chosen.json)
-        return _BAD_INPUT
-    except OSError as error:
-        print(f"{error.filename or 'file'}: {error.strerror or error}", file=sys.stderr)
-        return _BAD_INPUT
-    except BrokenPipeError:  # pragma: no cover  the reader has gone
+        problems = bad.problems
+    except BrokenPipeError:  # the reader has gone
         return 0
-
-
-def _tell_problems(bad: object, *, as_json: bool) -> None:
-    from mastwright.quantity import BadInput  # noqa: PLC0415
-
-    if not isinstance(bad, BadInput):  # pragma: no cover
-        return
+    except OSError as error:
+        right = f"a file or folder that can be used ({error.strerror or error})"
+        problems = (_problem(str(error.filename or "file"), right),)
     if as_json:
-        problems = [
-            {"field": p.field, "line": p.line, "given": p.given, "expected": p.expected} for p in bad.problems
-        ]
-        print(json.dumps({"problems": problems}, ensure_ascii=False, indent=2))
-        return
-    for problem in bad.problems:
+        return _refused(problems)
+    for problem in problems:
         print(problem, file=sys.stderr)
+    return _BAD_INPUT
 
 
-def _parser() -> argparse.ArgumentParser:
-    parser = argparse.ArgumentParser(
+def _problem(field: str, expected: str) -> Problem:
+    from mastwright.quantity import Problem  # noqa: PLC0415
+
+    return Problem(field, "", expected)
+
+
+def _misused(text: str) -> int:
+    print(text, file=sys.stderr)
+    return _BAD_INPUT
+
+
+def _refused(problems: Sequence[Problem]) -> int:
+    told = [{"field": p.field, "line": p.line, "given": p.given, "expected": p.expected} for p in problems]
+    print(json.dumps({"problems": told}, ensure_ascii=False, indent=2))
+    return _BAD_INPUT
+
+
+def _parser() -> _Parser:
+    parser = _Parser(
         prog="mastwright",
         description="Judge a lift truck's planned-maintenance visit and write its papers.",
     )
@@ -79,15 +115,13 @@ def _parser() -> argparse.ArgumentParser:
     return parser
 
 
-def _common(parser: argparse.ArgumentParser) -> None:
+def _common(parser: _Parser, units: str) -> None:
     parser.add_argument("--json", action="store_true", help="print JSON instead of text")
-    parser.add_argument(
-        "--units", choices=("metric", "inch"), help="units of bare numbers and of what is shown"
-    )
+    parser.add_argument("--units", choices=("metric", "inch"), help=units)
     parser.add_argument("--lang", choices=("en", "es"), help="language of what is shown")
 
 
-def _add_judge(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+def _add_judge(commands: argparse._SubParsersAction[_Parser]) -> None:
     judge = commands.add_parser("judge", help="judge visits and write their papers")
     judge.add_argument("visits", nargs="+", metavar="VISIT.toml", help="a visit as written down at the truck")
     judge.add_argument("--out", metavar="DIR", help="write the papers there")
@@ -95,11 +129,11 @@ def _add_judge(commands: argparse._SubParsersAction[argparse.ArgumentParser]) ->
         "--limits", metavar="DIR", help="maker's and shop limits (default: limits/ beside the visit)"
     )
     judge.add_argument("--gauges", metavar="FILE", help="the shop's own instruments (TOML)")
-    _common(judge)
+    _common(judge, "units of what is shown (default: as the visit says)")
     judge.set_defaults(command=_judge)
 
 
-def _add_identify(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+def _add_identify(commands: argparse._SubParsersAction[_Parser]) -> None:
     identify = commands.add_parser("identify", help="which leaf chain is it, and how sure is that")
     identify.add_argument("--pitch", help="one pitch, pin centre to pin centre")
     identify.add_argument("--pitches", type=int, help="number of pitches of --length")
@@ -115,19 +149,19 @@ def _add_identify(commands: argparse._SubParsersAction[argparse.ArgumentParser])
     worn = identify.add_mutually_exclusive_group()
     worn.add_argument("--unworn", action="store_true", help="measured on links that never pass a sheave")
     worn.add_argument("--worn", action="store_true", help="measured on links that pass a sheave")
-    _common(identify)
+    _common(identify, "units of bare numbers and of what is shown")
     identify.set_defaults(command=_identify)
 
 
-def _add_limits(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+def _add_limits(commands: argparse._SubParsersAction[_Parser]) -> None:
     limits = commands.add_parser("limits", help="new and worn lengths of a chain: a card for the shop")
     limits.add_argument("designation", metavar="DESIGNATION", help="such as BL634 or LH1234")
     limits.add_argument("--pdf", metavar="FILE", help="write a one-page card to hang up")
-    _common(limits)
+    _common(limits, "units of what is shown")
     limits.set_defaults(command=_limits)
 
 
-def _add_chain_judge(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+def _add_chain_judge(commands: argparse._SubParsersAction[_Parser]) -> None:
     judge = commands.add_parser("judge", help="judge readings of one strand or of a set")
     judge.add_argument("--designation", required=True, help="such as BL634 or LH1234")
     judge.add_argument("--pitches", type=int, help="even number of pitches measured over")
@@ -149,7 +183,7 @@ def _add_chain_judge(commands: argparse._SubParsersAction[argparse.ArgumentParse
     judge.add_argument("--instrument", default="", help="rule, tape, calliper, graduated-gauge, leg-gauge")
     judge.add_argument("--slack", action="store_true", help="the chain was slack when it was measured")
     judge.add_argument("--discard-at", help="a stricter discard mark, in percent")
-    _common(judge)
+    _common(judge, "units of bare numbers and of what is shown")
     judge.set_defaults(command=_chain_judge)
 
 

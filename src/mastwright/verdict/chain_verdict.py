@@ -106,9 +106,7 @@ def _reason(verdict: Verdict, reading: Reading, policy: Policy, read: Amount, li
     match verdict:
         case Verdict.WITHDRAW:
             return Note("elongation-over", {"read": read, "limit": limit})
-        case Verdict.REMEASURE if (
-            reading.low is None or reading.high is None or reading.value == reading.high
-        ):
+        case Verdict.REMEASURE if _by_legs(reading):
             return Note("elongation-gauge-doubt", {"leg": read, "limit": limit})
         case Verdict.REMEASURE:
             return Note("elongation-doubt", {"read": read, "limit": limit})
@@ -225,9 +223,15 @@ def _strand(
 
 
 def _growth(span: SpanReading, chain_set: ChainSet) -> Growth | None:
-    if span.reading.low is None or span.reading.high is None or span.reading.value == span.reading.high:
+    if _by_legs(span.reading):
         return None
-    return growth_since_fitting(span.reading, chain_set.first.get(span.strand))
+    first = chain_set.first.get(span.strand)
+    return growth_since_fitting(span.reading, None if first is None or _by_legs(first) else first)
+
+
+def _by_legs(reading: Reading) -> bool:
+    """Tell whether a pass/fail gauge was read: a leg is a bound on the elongation, not its value."""
+    return reading.low is None or reading.high is None or reading.value == reading.high
 
 
 def _under_set_rule(item: JudgedItem, *, condemned: bool, planned: bool) -> JudgedItem:
@@ -282,7 +286,8 @@ def _edge(chain_set: ChainSet, edge: EdgeReading, policy: Policy) -> JudgedItem:
 
 def _finding(chain_set: ChainSet, finding: Finding) -> JudgedItem:
     condition = finding.condition
-    verdict = _FOLLOWS[condition.consequence]
+    verdict = Verdict.FIT if finding.put_right else _FOLLOWS[condition.consequence]
+    reason = "put-right" if finding.put_right else condition.consequence
     return JudgedItem(
         key=chain_set.name,
         kind="finding",
@@ -292,7 +297,7 @@ def _finding(chain_set: ChainSet, finding: Finding) -> JudgedItem:
         verdict=verdict,
         own_verdict=verdict,
         severity=Severity.OUT_OF_SERVICE,
-        reasons=(Note(f"finding-{condition.consequence}", {}),),
+        reasons=(Note(f"finding-{reason}", {}),),
         blocks=blocks_work(verdict, Severity.OUT_OF_SERVICE),
         order_part="" if condition.consequence is Consequence.CONDEMN_SET else condition.order_part.en,
         free_text=". ".join(w for w in (finding.where, finding.note) if w),
@@ -321,11 +326,7 @@ def _strands_apart(spans: Iterable[SpanReading], policy: Policy) -> Fraction | N
     worst_span: dict[str, Reading] = {}
     for span in spans:
         known = worst_span.get(span.strand)
-        if (
-            span.reading.low is not None
-            and span.reading.high is not None
-            and (known is None or span.reading.value > known.value)
-        ):
+        if not _by_legs(span.reading) and (known is None or span.reading.value > known.value):
             worst_span[span.strand] = span.reading
     readings = sorted(worst_span.values(), key=lambda r: r.value)
     if len(readings) < 2:  # noqa: PLR2004  a pair

@@ -78,7 +78,8 @@ def judge_check(
     )
     item = _judged(item, outcome, entry.check, policy)
     if item.verdict is Verdict.REPLACE:
-        item = replace(item, by=entry.by or on + timedelta(days=policy.repair_days))
+        latest = on + timedelta(days=policy.repair_days)
+        item = replace(item, by=min(entry.by or latest, latest))
     return JudgedCheck(entry, outcome, item)
 
 

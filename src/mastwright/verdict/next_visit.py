@@ -16,6 +16,7 @@ from mastwright.verdict.verdicts import Verdict
 from mastwright.visits.visit import Truck, Visit
 
 _DAYS_A_MONTH = Fraction("365.25") / 12
+_FARTHEST = 100 * 366  # days: a meter that hardly moves sets no date
 
 
 @dataclass(frozen=True)
@@ -79,7 +80,7 @@ def next_visit(visit: Visit, items: Iterable[JudgedItem], frame: LegalFrame) -> 
         )
     ]
     rate = hours_per_day(visit)
-    if rate is not None and rate > 0:
+    if rate is not None and rate > 0 and hours / rate < _FARTHEST:
         bounds.append(
             Bound(
                 on + timedelta(days=floor(hours / rate)), Note("due-hours", {"hours": Amount(hours, "hours")})

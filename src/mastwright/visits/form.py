@@ -61,6 +61,11 @@ class Form:
         depth = len(self._path)
         return any(path[:depth] == self._path for path, _ in self._problems)
 
+    def spoilt(self, key: str) -> bool:
+        """Tell whether a problem was found with this field or below it."""
+        path = (*self._path, key)
+        return any(found[: len(path)] == path for found, _ in self._problems)
+
     def refuse(self, key: str, expected: str, given: object = "") -> None:
         """Keep a problem with one of this table's fields."""
         try:

@@ -14,7 +14,7 @@ from mastwright.visits.form import Form
 from mastwright.visits.positions import Path, key_lines
 from mastwright.visits.read_chains import read_chain_sets
 from mastwright.visits.read_checks import read_checks
-from mastwright.visits.visit import Policy, Refusal, Truck, Visit
+from mastwright.visits.visit import ChainSet, CheckEntry, Policy, Refusal, Truck, Visit
 
 _COUNTRIES = ("US", "GB", "DE", "FR", "JP", "ES", "MX", "CA", "AU", "other")
 _KINDS = ("counterbalance", "reach", "stacker", "order-picker", "pallet")
@@ -89,7 +89,10 @@ def _visit(top: Form, instruments: Instruments) -> Visit | None:
     customer_name, site = customer.text("name", required=True), customer.text("site")
     country = customer.text("country", choices=_COUNTRIES) or "other"
     customer.no_more()
-    truck = _truck(top.table("truck", required=True), country)
+    truck_form = top.table("truck", required=True)
+    truck = _truck(truck_form, country)
+    if on and truck and truck.last_examination and truck.last_examination > on:
+        truck_form.refuse("last_examination", f"at the latest the visit's {on}", truck.last_examination)
     previous_on, previous_hours = _previous(top.table("previous"), on, truck)
     policy = _policy(top.table("policy"))
     chains = read_chain_sets(top, instruments)
@@ -98,7 +101,7 @@ def _visit(top: Form, instruments: Instruments) -> Visit | None:
     checks = read_checks(top, facts, on or date.max, instruments)
     refusals = _refusals(top, _places(chains, checks), on)
     top.no_more()
-    if not top.has("chain") and not top.has("check"):
+    if not chains and not checks and not top.spoilt("chain") and not top.spoilt("check"):
         top.refuse("chain", "at least one [[chain]] or [[check]]: there is nothing to judge")
     if truck is None or on is None:
         return None
@@ -198,15 +201,27 @@ def _policy(form: Form) -> Policy:
     return Policy(_value(discard), None if doubt is None else float(doubt.canonical / 100))
 
 
-def _refusals(top: Form, known: set[str], on: date | None) -> tuple[Refusal, ...]:
+def _places(chains: tuple[ChainSet, ...], checks: tuple[CheckEntry, ...]) -> dict[str, set[str]]:
+    """Return what can be refused: every chain set and check of the visit, and its places."""
+    places: dict[str, set[str]] = {c.name: set(c.strands) for c in chains}
+    for entry in checks:
+        places.setdefault(entry.check.id, set()).add(entry.where)
+    return places
+
+
+def _refusals(top: Form, places: dict[str, set[str]], on: date | None) -> tuple[Refusal, ...]:
     refusals = []
     for form in top.tables("refusal"):
         item = form.text("item", required=True)
-        if item and item not in known:
-            form.refuse("item", f"a chain set or check of this visit: {', '.join(sorted(known))}", item)
+        where = form.text("where")
+        if item and item not in places:
+            form.refuse("item", f"a chain set or check of this visit: {', '.join(sorted(places))}", item)
+        elif item and where and where not in places[item]:
+            known = ", ".join(sorted(p for p in places[item] if p)) or "nothing: it has no place of its own"
+            form.refuse("where", f"a place that {item} was written with: {known}", where)
         refusal = Refusal(
             item=item,
-            where=form.text("where"),
+            where=where,
             reason=form.text("reason"),
             by=form.text("by", required=True),
             initials=form.text("initials", required=True),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from fractions import Fraction
 
-from mastwright.chains.conditions import find_condition
+from mastwright.chains.conditions import Consequence, find_condition
 from mastwright.chains.elongation import (
     check_pitches,
     check_taut,
@@ -23,11 +23,14 @@ _SHORTEST_MEAN_PITCH_SPAN = 2
 
 def read_chain_sets(top: Form, instruments: Instruments) -> tuple[ChainSet, ...]:
     """Read every chain set of the visit; problems are kept in the form."""
-    sets = tuple(s for form in top.tables("chain") if (s := _chain_set(form, instruments)))
-    names = [s.name for s in sets]
-    for name in {n for n in names if names.count(n) > 1}:
-        top.refuse("chain", "each chain set once, with all its strands", name)
-    return sets
+    sets: dict[str, ChainSet] = {}
+    for form in top.tables("chain"):
+        found = _chain_set(form, instruments)
+        if found and found.name and found.name in sets:
+            form.refuse("set", "each chain set once, with all its strands", found.name)
+        if found:
+            sets[found.name] = found
+    return tuple(sets.values())
 
 
 def read_photos(form: Form) -> tuple[Photo, ...]:
@@ -64,7 +67,7 @@ def _chain_set(form: Form, instruments: Instruments) -> ChainSet | None:
         fitted_on=fitted_on,
         first=_first_readings(first_forms, strands, chain, instruments),
         spans=tuple(s for sub in spans if (s := _span(sub, strands, chain, instruments))),
-        edges=tuple(e for sub in edge_forms if (e := _edge(sub, strands, instruments))),
+        edges=tuple(e for sub in edge_forms if (e := _edge(sub, strands, chain, instruments))),
         findings=findings,
     )
 
@@ -177,7 +180,9 @@ def _shown(quantity: Quantity) -> str:
     return f"{float(quantity.value):g} {quantity.unit.name}"
 
 
-def _edge(form: Form, strands: tuple[str, ...], instruments: Instruments) -> EdgeReading | None:
+def _edge(
+    form: Form, strands: tuple[str, ...], chain: LeafChain, instruments: Instruments
+) -> EdgeReading | None:
     strand = _strand(form, strands)
     height = form.quantity("plate_height", "length", required=True)
     unworn = form.quantity("unworn", "length")
@@ -192,6 +197,13 @@ def _edge(form: Form, strands: tuple[str, ...], instruments: Instruments) -> Edg
             "at least the worn plate height: it is the height of a plate that never meets the sheave",
         )
         return None
+    if unworn is None and height.canonical > chain.plate_height_max + found.step:
+        highest = f"{float(chain.plate_height_max):g} mm"
+        right = (
+            f"at most the {highest} of a new {chain.name} plate; if one is higher, give its height as unworn"
+        )
+        form.refuse("plate_height", right, _shown(height))
+        return None
     return EdgeReading(strand, _shown(height), Reading.of(height, found), unworn)
 
 
@@ -200,8 +212,12 @@ def _finding(form: Form, strands: tuple[str, ...]) -> Finding | None:
     condition = form.checked("condition", lambda: find_condition(key, "condition")) if key else None
     finding_strand = _strand(form, strands, required=False)
     where, note = form.text("where"), form.text("note")
+    put_right = form.yes("put_right", otherwise=False)
     photos = read_photos(form)
     form.no_more()
     if condition is None:
         return None
-    return Finding(condition, finding_strand, where, note, photos)
+    if put_right and condition.consequence is Consequence.CONDEMN_SET:
+        right = "left out: this condition condemns the set, and only new chains put it right"
+        form.refuse("put_right", right, "true")
+    return Finding(condition, finding_strand, where, note, photos, put_right)

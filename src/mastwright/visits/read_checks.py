@@ -13,17 +13,16 @@ from mastwright.visits.visit import Answer, CheckEntry
 
 def read_checks(top: Form, facts: TruckFacts, on: date, instruments: Instruments) -> tuple[CheckEntry, ...]:
     """Read every check entry of the visit; problems are kept in the form."""
-    entries = tuple(e for form in top.tables("check") if (e := _entry(form, facts, on, instruments)))
-    seen: set[tuple[str, str]] = set()
-    for entry in entries:
-        if (entry.check.id, entry.where) in seen:
-            top.refuse(
-                "check",
-                "each check once, or `where` to tell them apart",
-                f"{entry.check.id} {entry.where}".strip(),
-            )
-        seen.add((entry.check.id, entry.where))
-    return entries
+    entries: dict[tuple[str, str], CheckEntry] = {}
+    for form in top.tables("check"):
+        entry = _entry(form, facts, on, instruments)
+        if entry is None:
+            continue
+        key = (entry.check.id, entry.where)
+        if key in entries:
+            form.refuse("id", "each check once, or `where` to tell them apart", " ".join(key).strip())
+        entries[key] = entry
+    return tuple(entries.values())
 
 
 def _entry(form: Form, facts: TruckFacts, on: date, instruments: Instruments) -> CheckEntry | None:
@@ -38,6 +37,8 @@ def _entry(form: Form, facts: TruckFacts, on: date, instruments: Instruments) ->
     value = answers.get("value")
     written = f"{float(value.value):g} {value.unit.name}" if isinstance(value, Quantity) else str(value or "")
     entry_by = form.date("by")
+    if entry_by and entry_by < on:
+        form.refuse("by", f"the visit's {on} or later", entry_by)
     where, note, photos = form.text("where"), form.text("note"), read_photos(form)
     form.no_more()
     if instrument is None or form.faulty:

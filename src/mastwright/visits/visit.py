@@ -62,13 +62,22 @@ class EdgeReading:
 
 @dataclass(frozen=True)
 class Finding:
-    """A condition seen on a chain set: which, on which strand ('' for the set), where."""
+    """A condition seen on a chain set.
+
+    Parameters
+    ----------
+    strand
+        '' for the whole set.
+    put_right
+        Whether it was put right at this visit, looked at again and found in order.
+    """
 
     condition: Condition
     strand: str
     where: str
     note: str
     photos: tuple[Photo, ...]
+    put_right: bool = False
 
 
 @dataclass(frozen=True)

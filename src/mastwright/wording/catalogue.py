@@ -21,6 +21,9 @@ _NOTE_TABLES = (
     ("mastwright.chains", "identify_notes.toml"),
 )
 
+# Places that are filled with a word of ours, by the group that it stands in.
+_WORDS_IN = {"evidence": "evidence", "item": "set", "origin": "origin", "fluid": "fluid"}
+
 
 def _table(package: str, name: str) -> dict[str, dict[str, object]]:
     text = resources.files(package).joinpath("tables", name).read_text(encoding="utf-8")
@@ -70,9 +73,13 @@ def say(note: Note, language: str, system: UnitSystem) -> str:
     KeyError
         If the catalogue lacks the code or a place: a fault of ours that the tests find.
     """
-    places = {name: _filled(value, system) for name, value in note.params.items()}
+    places = {name: _filled(name, value, language, system) for name, value in note.params.items()}
     return note_texts()[note.code][language].format(**places)
 
 
-def _filled(value: str | float | date | Amount | Fraction, system: UnitSystem) -> str:
-    return amount_text(value, system) if isinstance(value, Amount) else str(value)
+def _filled(
+    name: str, value: str | float | date | Amount | Fraction, language: str, system: UnitSystem
+) -> str:
+    if isinstance(value, Amount):
+        return amount_text(value, system)
+    return word(_WORDS_IN[name], str(value), language) if name in _WORDS_IN else str(value)

@@ -1,0 +1,81 @@
+"""How long one visit takes inside the library, once it is loaded."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from fractions import Fraction
+from pathlib import Path
+from statistics import median
+from time import perf_counter
+
+from section import Section, milliseconds
+
+from mastwright.chains import Observed, identify, leaf_chains
+from mastwright.paperwork import papers, report_pdf
+from mastwright.quantity import Quantity, Reading, UnitSystem, common_instruments, unit
+from mastwright.verdict import judge_visit
+from mastwright.visits import read_visit
+from mastwright.wording import tell
+
+ROUNDS = 200
+PAPER_ROUNDS = 21
+ROOT = Path(__file__).parents[1]
+VISIT = ROOT / "examples/visits/6-refused-replacement.toml"
+
+
+def median_time(work: Callable[[], object], rounds: int) -> float:
+    """Return the median time of a piece of work in seconds, after one warm-up."""
+    work()
+    times = []
+    for _ in range(rounds):
+        begun = perf_counter()
+        work()
+        times.append(perf_counter() - begun)
+    return median(times)
+
+
+def observed_chain() -> Observed:
+    """Return a chain as a technician would describe it: length over 12 pitches, plate height, lacing."""
+    calliper = common_instruments().find("calliper", "length")
+
+    def read(text: str) -> Reading:
+        return Reading.of(Quantity(Fraction(text), unit("mm"), calliper.step), calliper)
+
+    return Observed(length=read("230.4"), pitches=12, plate_height=read("17.9"), lacing=(3, 4))
+
+
+def section(rounds: int = ROUNDS, paper_rounds: int = PAPER_ROUNDS) -> Section:
+    """Return the table of times in the library."""
+    instruments = common_instruments()
+    text = VISIT.read_text(encoding="utf-8")
+    visit = read_visit(text, instruments)
+    judged = judge_visit(visit)
+    document = tell(judged, "en", UnitSystem.METRIC)
+    observed, chains = observed_chain(), leaf_chains()
+    work: tuple[tuple[str, Callable[[], object], int, float | None], ...] = (
+        ("`read_visit`", lambda: read_visit(text, instruments), rounds, None),
+        ("`judge_visit`", lambda: judge_visit(visit), rounds, 0.005),
+        ("`tell`", lambda: tell(judged, "en", UnitSystem.METRIC), rounds, None),
+        ("`identify` a chain", lambda: identify(observed, chains), rounds, None),
+        ("`report_pdf`, warm", lambda: report_pdf(document), paper_rounds, 0.3),
+        ("`papers`, all of the visit, warm", lambda: papers(document), paper_rounds, None),
+    )
+    rows = []
+    for name, done, count, bar in work:
+        taken = median_time(done, count)
+        limit = "" if bar is None else milliseconds(bar)
+        rows.append(
+            (name, milliseconds(taken), f"{count}", limit, "" if bar is None else "yes" if taken <= bar else "no")
+        )
+    return Section(
+        "One visit in the library",
+        ".venv/bin/python bench/judge_time.py",
+        f"Median after one warm-up; the visit is `{VISIT.relative_to(ROOT)}` with {len(visit.chains)} chain "
+        f"set(s) and {len(visit.checks)} checks. Without the maker's limits beside it.",
+        ("work", "median", "rounds", "bar", "met"),
+        tuple(rows),
+    )
+
+
+if __name__ == "__main__":
+    print(section().markdown())
