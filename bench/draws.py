@@ -62,4 +62,3 @@ def written_pairs(
     first, second = (value / step + 0.5 for value in true)
     spread = scatter / step
     return Counter((floor(gauss(first, spread)), floor(gauss(second, spread))) for _ in range(count))
-

@@ -104,9 +104,7 @@ def _span(
     @cache
     def verdict(index: int) -> Verdict:
         length = Quantity(index * graduation, unit("mm"), graduation)
-        return judge_elongation(
-            elongation_from_length(length, pitches, chain.pitch, instrument), policy
-        )[0]
+        return judge_elongation(elongation_from_length(length, pitches, chain.pitch, instrument), policy)[0]
 
     sample = cache(lambda: normal_draws(draws, f"{instrument.name} {name}"))
 

@@ -13,8 +13,8 @@ from section import Section, milliseconds
 
 RUNS = 11
 ROOT = Path(__file__).parents[1]
-VISIT = ROOT / "examples/visits/6-refused-replacement.toml"
-"""It needs every kind of paper: report, order, tag and refusal."""
+VISIT = ROOT / "examples/visits/3-turned-pin.toml"
+"""Out of service, with a photo: report, order and tag."""
 
 _MASTWRIGHT = str(Path(sys.executable).with_name("mastwright"))
 

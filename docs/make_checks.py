@@ -6,13 +6,13 @@ from fractions import Fraction
 from pathlib import Path
 
 from mastwright.checks import Check, CheckKind, catalogue
-from mastwright.quantity import Amount, UnitSystem, decimal_text
-from mastwright.wording import amount_text
+from mastwright.quantity import canonical_unit, decimal_text, written_text
 
 HEAD = """# Checks
 
-What a technician writes as `id` in a `[[check]]`, in walking order. Load off, mast and carriage mechanically
-secured, key out; never under raised forks. The truck maker's manual, local law and competent persons come first.
+What a technician writes as `id` in a `[[check]]`, in walking order. Load off, mast and carriage
+mechanically secured, key out; never under raised forks. The truck maker's manual, local law and competent
+persons come first.
 
 A check whose limit is **the maker's** is judged only with the maker's figure in a limits folder
 ([visit-file.md](visit-file.md)); without one the reading is kept and the verdict is `not judged`. Where the
@@ -45,8 +45,10 @@ _WORKED_OUT = {
     "lift_drift": "up to {limit} in 10 minutes",
     "tilt_drift": "up to {limit} in 10 minutes",
 }
-_LOWER = {"at_least", "share_at_least", "cell_voltage", "fork_thickness", "thickness_forecast", "fork_strength",
-          "fork_capacity", "proof_load"}  # fmt: skip
+_LOWER = {
+    "at_least", "share_at_least", "cell_voltage", "fork_thickness", "thickness_forecast", "fork_strength",
+    "fork_capacity", "proof_load",
+}  # fmt: skip
 
 
 def checks_page() -> str:
@@ -67,7 +69,7 @@ def limit_text(check: Check) -> str:
         shown = {name: _shown(value, check) for name, value in figures.items() if value is not None}
         return _WORKED_OUT[check.rule].format(**shown, number=check.limit)
     if check.limit is None:
-        return "for information" if check.kind is CheckKind.INFORMATION else "the date given or local law"
+        return "for information" if check.kind is CheckKind.INFORMATION else "the local rule"
     words = {True: {True: "from", False: "above"}, False: {True: "up to", False: "below"}}
     side = words[check.rule in _LOWER][check.mark_allowed]
     whole = _SHARE_OF.get(check.rule) or check.reference.replace("_", " ")
@@ -77,7 +79,7 @@ def limit_text(check: Check) -> str:
 
 
 def _shown(value: Fraction, check: Check) -> str:
-    return amount_text(Amount(value, check.reads), UnitSystem.METRIC)
+    return written_text(value, canonical_unit(check.reads))
 
 
 def _row(check: Check) -> tuple[str, ...]:

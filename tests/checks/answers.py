@@ -59,7 +59,7 @@ def _share(low: str, high: str) -> Callable[[Check], Pair]:
 
 def _cells(check: Check) -> Pair:
     assert check.limit is not None
-    top = Fraction(2)
+    top = Fraction({"density": "1.28", "voltage": "2.12"}[check.reads])
     apart = [_text(top - check.limit * Fraction(part), check.reads) for part in ("0.5", "1.5")]
     good, bad = ((_text(top, check.reads), other) for other in apart)
     return {"cells": good}, {"cells": bad}

@@ -4,7 +4,6 @@ from collections.abc import Mapping
 from datetime import date
 
 from mastwright.checks import (
-    Answer,
     AnswerField,
     Measured,
     Outcome,
@@ -16,6 +15,7 @@ from mastwright.checks import (
     read_shop_limits,
     weigh,
 )
+from mastwright.checks.answer import Answer
 from mastwright.quantity import Field, UnitSystem, common_instruments, parse_quantity
 
 DAY = date(2026, 11, 10)

@@ -98,7 +98,7 @@ def _visit(top: Form, instruments: Instruments) -> Visit | None:
     chains = read_chain_sets(top, instruments)
     # A file with a faulty head is still read to its end, so that every problem is told at once.
     facts = truck.facts if truck else TruckFacts("counterbalance", "electric")
-    checks = read_checks(top, facts, on or date.max, instruments)
+    checks = read_checks(top, facts, on, instruments)
     refusals = _refusals(top, _places(chains, checks), on)
     top.no_more()
     if not chains and not checks and not top.spoilt("chain") and not top.spoilt("check"):

@@ -11,7 +11,9 @@ from mastwright.visits.read_chains import read_photos
 from mastwright.visits.visit import Answer, CheckEntry
 
 
-def read_checks(top: Form, facts: TruckFacts, on: date, instruments: Instruments) -> tuple[CheckEntry, ...]:
+def read_checks(
+    top: Form, facts: TruckFacts, on: date | None, instruments: Instruments
+) -> tuple[CheckEntry, ...]:
     """Read every check entry of the visit; problems are kept in the form."""
     entries: dict[tuple[str, str], CheckEntry] = {}
     for form in top.tables("check"):
@@ -25,7 +27,7 @@ def read_checks(top: Form, facts: TruckFacts, on: date, instruments: Instruments
     return tuple(entries.values())
 
 
-def _entry(form: Form, facts: TruckFacts, on: date, instruments: Instruments) -> CheckEntry | None:
+def _entry(form: Form, facts: TruckFacts, on: date | None, instruments: Instruments) -> CheckEntry | None:
     name = form.text("id", required=True)
     check = form.checked("id", lambda: find_check(name, "id")) if name else None
     if check is None:
@@ -37,14 +39,14 @@ def _entry(form: Form, facts: TruckFacts, on: date, instruments: Instruments) ->
     value = answers.get("value")
     written = f"{float(value.value):g} {value.unit.name}" if isinstance(value, Quantity) else str(value or "")
     entry_by = form.date("by")
-    if entry_by and entry_by < on:
+    if entry_by and on and entry_by < on:
         form.refuse("by", f"the visit's {on} or later", entry_by)
     where, note, photos = form.text("where"), form.text("note"), read_photos(form)
     form.no_more()
     if instrument is None or form.faulty:
         return None
     try:
-        weigh(check, answers, facts, (), instrument, on)
+        weigh(check, answers, facts, (), instrument, on or date.max)
     except BadInput as bad:
         names = {f.name for f in fields}
         for problem in bad.problems:

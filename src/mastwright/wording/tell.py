@@ -94,7 +94,7 @@ class Teller:
             "key": item.key,
             "check": item.name if item.kind in {"check", "finding"} and item.name else f"chain-{item.kind}",
             "title": self.title(item),
-            "group": item.system,
+            "group": self.word("system", item.system),
             "verdict": str(item.verdict),
             "verdict_text": self.word("verdict", str(item.verdict)),
             "own_verdict": str(item.own_verdict),
@@ -138,7 +138,7 @@ class Teller:
             "uncertainty": doubt_text(reading.standard_uncertainty, reading.dimension, self.system)
             if reading.standard_uncertainty
             else "",
-            "method": reading.instrument.name,
+            "method": self.word("instrument", reading.instrument.name),
         }
 
     def _probability(self, item: JudgedItem) -> str:

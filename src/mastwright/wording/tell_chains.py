@@ -24,7 +24,7 @@ def _chain(teller: Teller, judged: JudgedSet) -> Document:
     strands = [i for i in judged.items if i.kind == "elongation"]
     limit = teller.judged.policy.discard
     source, evidence = teller.source(limit.source)
-    methods = dict.fromkeys(s.span.reading.instrument.name for s in judged.spans)
+    methods = dict.fromkeys(teller.word("instrument", s.span.reading.instrument.name) for s in judged.spans)
     return {
         "set": judged.chain_set.name,
         "title": teller.word("set", judged.chain_set.name),
