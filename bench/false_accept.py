@@ -115,22 +115,22 @@ def _row(group: str, members: list[Subject], spread: Spread, draws: int) -> tupl
 
 def _bar(shares: list[list[float]], draws: int) -> str:
     bars = [BAR_AT_LIMIT] * (len(OVER) - 1) + [BAR_BEYOND_3U]
-    late = [
-        sum(not met(share[place], bar, draws) for share, bar in zip(shares, bars, strict=True)) > 0
-        for place in range(len(shares[0]))
-    ]
-    return f"missed by {sum(late)} of {len(late)}" if any(late) else "met"
+    late = sum(
+        any(not met(at[case], bar, draws) for at, bar in zip(shares, bars, strict=True))
+        for case in range(len(shares[0]))
+    )
+    return f"missed by {late} of {len(shares[0])}" if late else "met"
 
 
 def sections(draws: int = DRAWS) -> list[Section]:
     """Return the tables, one for each way in which readings scatter."""
     every = subjects(draws)
     method = (
-        f"{thousands(draws)} seeded readings of an item truly at its limit, or so many stated u past it, written to "
-        "the instrument's graduation and judged by the product. `fit` is that verdict alone; `accepted` "
-        "is fit, watch or replace at a date: the truck works on without being measured again. A row is "
-        "one instrument over the customary spans of every pitch (or several forks or chains); mean and "
-        "worst are over those cases."
+        f"{thousands(draws)} seeded readings of an item truly at its limit, or so many stated u "
+        "past it, written to the instrument's graduation and judged by the product. `fit` is that verdict "
+        "alone; `accepted` is fit, watch or replace at a date: the truck works on without being measured "
+        "again. A row is one instrument over the customary spans of every pitch (or several forks or "
+        "chains); mean and worst are over those cases."
     )
     made = [
         Section(

@@ -42,7 +42,7 @@ def results(sections: Iterable[Section], on: date) -> str:
 
 
 def main() -> int:
-    """Measure everything; times first, while the machine is cool."""
+    """Measure everything; times first, before the long draws."""
     sections = [start_time.section(), judge_time.section(), *false_accept.sections(), marks.section()]
     text = results(sections, datetime.now(UTC).date())
     print(text)

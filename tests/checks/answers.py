@@ -68,8 +68,7 @@ def _cells(check: Check) -> Pair:
 def _age(check: Check) -> Pair:
     months = MAKERS if check.limit is None else check.limit
     days = [int(months * part * Fraction("30.4375")) for part in (Fraction(1, 2), Fraction(2))]
-    good, bad = ({"value": DAY - timedelta(days=n)} for n in days)
-    return good, bad
+    return {"value": DAY - timedelta(days=days[0])}, {"value": DAY - timedelta(days=days[1])}
 
 
 def _seen(_: Check) -> Pair:

@@ -37,7 +37,7 @@ def test_a_quantity_comes_in_its_own_unit() -> None:
 
 def test_a_list_comes_in_its_own_unit() -> None:
     """Each cell is converted by itself."""
-    assert GIVEN.values("cells") == (1, Fraction("50.8"))
+    assert GIVEN.values("cells") == (Fraction(1), Fraction("50.8"))
 
 
 def test_a_whole_of_which_a_share_is_taken_is_returned() -> None:

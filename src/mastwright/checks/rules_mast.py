@@ -44,7 +44,8 @@ def _tilt_drift(case: Case) -> Outcome:
         stroke, arm = answers.value("stroke"), answers.value("arm")
         angle = Fraction(tilt_from_stroke(stroke, arm))
         step = Fraction(1)
-        doubt = abs(tilt_from_stroke(min(stroke + step, arm), arm) - float(angle)) / 2
+        near = min(stroke + step, arm), max(stroke - step, Fraction(0))
+        doubt = max(abs(tilt_from_stroke(other, arm) - float(angle)) for other in near) / 2
     elif answers.has("value"):
         angle = answers.value("value")
         doubt = case.instrument.uncertainty_at(angle)

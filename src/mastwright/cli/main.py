@@ -25,11 +25,11 @@ class _Parser(argparse.ArgumentParser):
 
     def error(self, message: str) -> NoReturn:
         """Refuse the arguments."""
-        raise _WrongUsageError(f"{self.format_usage()}{self.prog}: {message}", message)
+        raise _WrongUsageError(self.format_usage(), message)
 
 
 class _WrongUsageError(Exception):
-    """Arguments that are no command of ours: the text to print, and the complaint alone."""
+    """Arguments that are no command of ours: how the command is used, and the complaint."""
 
 
 def run(arguments: Sequence[str] | None = None) -> None:
@@ -62,7 +62,8 @@ def main(arguments: Sequence[str]) -> int:
     try:
         chosen = _parser().parse_args(arguments)
     except _WrongUsageError as wrong:
-        return _refused([_problem("arguments", wrong.args[1])]) if as_json else _misused(wrong.args[0])
+        usage, message = wrong.args
+        return _refused([_problem("arguments", message)], usage, as_json=as_json)
     command: Command = chosen.command
     from mastwright.quantity import BadInput  # noqa: PLC0415  after --version, which needs no table
 
@@ -75,11 +76,7 @@ def main(arguments: Sequence[str]) -> int:
     except OSError as error:
         right = f"a file or folder that can be used ({error.strerror or error})"
         problems = (_problem(str(error.filename or "file"), right),)
-    if as_json:
-        return _refused(problems)
-    for problem in problems:
-        print(problem, file=sys.stderr)
-    return _BAD_INPUT
+    return _refused(problems, as_json=as_json)
 
 
 def _problem(field: str, expected: str) -> Problem:
@@ -88,14 +85,14 @@ def _problem(field: str, expected: str) -> Problem:
     return Problem(field, "", expected)
 
 
-def _misused(text: str) -> int:
-    print(text, file=sys.stderr)
-    return _BAD_INPUT
-
-
-def _refused(problems: Sequence[Problem]) -> int:
-    told = [{"field": p.field, "line": p.line, "given": p.given, "expected": p.expected} for p in problems]
-    print(json.dumps({"problems": told}, ensure_ascii=False, indent=2))
+def _refused(problems: Sequence[Problem], usage: str = "", *, as_json: bool) -> int:
+    if as_json:
+        told = [
+            {"field": p.field, "line": p.line, "given": p.given, "expected": p.expected} for p in problems
+        ]
+        print(json.dumps({"problems": told}, ensure_ascii=False, indent=2))
+    else:
+        print(usage, *(f"{problem}\n" for problem in problems), sep="", end="", file=sys.stderr)
     return _BAD_INPUT
 
 

@@ -8,9 +8,9 @@ millimetres meet the same marks.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
-from math import ceil, floor
+from math import ceil, floor, sqrt
 from statistics import NormalDist
 
 from mastwright.checks import Severity
@@ -109,8 +109,22 @@ def conformity(
         A reading at or past the limit is over it whatever its doubt; doubt is never rounded to a pass.
     """
     probability = probability_over(reading, limit)
-    guard = guard_mark(limit, reading.standard_uncertainty, highest_doubt)
+    guard = _guard(reading, limit, highest_doubt)
     return Conformity(_verdict(reading, limit, guard, severity, planned, nearing), probability, guard)
+
+
+def _guard(reading: Reading, limit: Limit, highest_doubt: float) -> Fraction:
+    """Return the guard mark with the whole half graduation as room besides the rest of the doubt.
+
+    A true value at the limit reads one graduation or the next; taken as one of many small errors the
+    graduation would let the lower one through too often (``bench/RESULTS.md``, false accept).
+    """
+    if reading.low is None or reading.high is None or _is_leg(reading):
+        return guard_mark(limit, reading.standard_uncertainty, highest_doubt)
+    half = (reading.high - reading.low) / 2
+    rest = sqrt(max(0.0, reading.standard_uncertainty**2 - float(half) ** 2 / 3))
+    towards = half if limit.worse is Worse.LOWER else -half
+    return guard_mark(replace(limit, at=limit.at + towards), rest, highest_doubt)
 
 
 def _verdict(
