@@ -65,7 +65,7 @@ def test_unknown_name_is_answered_with_those_that_fit() -> None:
 
 def test_an_instrument_of_another_dimension_is_refused() -> None:
     """A thermometer reads no length, whatever it is called."""
-    with pytest.raises(BadInput, match="reads length: rule, tape"):
+    with pytest.raises(BadInput, match="reads length: rule, rule-16ths"):
         common_instruments().find("thermometer", "length")
 
 

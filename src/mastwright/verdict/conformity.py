@@ -117,14 +117,18 @@ def _guard(reading: Reading, limit: Limit, highest_doubt: float) -> Fraction:
     """Return the guard mark with the whole half graduation as room besides the rest of the doubt.
 
     A true value at the limit reads one graduation or the next; taken as one of many small errors the
-    graduation would let the lower one through too often (``bench/RESULTS.md``, false accept).
+    graduation would let the lower one through too often (``bench/RESULTS.md``, false accept). Where it
+    is nearly all of the doubt, the plain mark leaves more room, and stands. A figure off a plate or a
+    count has no doubt, whatever its last digit.
     """
-    if reading.low is None or reading.high is None or _is_leg(reading):
-        return guard_mark(limit, reading.standard_uncertainty, highest_doubt)
+    plain = guard_mark(limit, reading.standard_uncertainty, highest_doubt)
+    if reading.low is None or reading.high is None or _is_leg(reading) or reading.standard_uncertainty == 0:
+        return plain
     half = (reading.high - reading.low) / 2
     rest = sqrt(max(0.0, reading.standard_uncertainty**2 - float(half) ** 2 / 3))
-    towards = half if limit.worse is Worse.LOWER else -half
-    return guard_mark(replace(limit, at=limit.at + towards), rest, highest_doubt)
+    if limit.worse is Worse.HIGHER:
+        return min(plain, guard_mark(replace(limit, at=limit.at - half), rest, highest_doubt))
+    return max(plain, guard_mark(replace(limit, at=limit.at + half), rest, highest_doubt))
 
 
 def _verdict(
