@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from pathlib import Path
 
-from mastwright.checks import Check, CheckKind, catalogue
+from mastwright.checks import AnswerField, Check, CheckKind, answer_fields, catalogue
 from mastwright.quantity import canonical_unit, decimal_text, written_text
 
 HEAD = """# Checks
@@ -17,11 +17,14 @@ persons come first.
 A check whose limit is **the maker's** is judged only with the maker's figure in a limits folder
 ([visit-file.md](visit-file.md)); without one the reading is kept and the verdict is `not judged`. Where the
 maker's or the shop's figure is tighter than the one here, the tighter governs. *From* and *up to* include the
-figure itself; *above* and *below* do not.
+figure itself; *above* and *below* do not. Fields in square brackets may be left out. `worse_case = true` says
+that the worse case was seen, which puts the truck out of service.
 
 This page is made from the catalogue by `python docs/make_checks.py`.
 """
-COLUMNS = ("id", "title", "stage", "trucks", "limit", "severity", "source", "evidence")
+COLUMNS = (
+    "id", "title", "stage", "trucks", "fields", "limit", "severity", "worse case", "source", "evidence",
+)  # fmt: skip
 
 # Of what a limit is a share, and how it is worked out where no one figure holds.
 _SHARE_OF = {
@@ -83,18 +86,26 @@ def _shown(value: Fraction, check: Check) -> str:
 
 
 def _row(check: Check) -> tuple[str, ...]:
+    every = frozenset().union(*(c.trucks for c in catalogue().values()))
     where = f" ({', '.join(sorted(check.countries))})" if check.countries else ""
     needs = f", with {', '.join(sorted(check.needs))}" if check.needs else ""
     return (
         check.id,
         check.title + where,
         str(check.stage),
-        ", ".join(sorted(check.trucks)) + needs,
+        ("all" if check.trucks == every else ", ".join(sorted(check.trucks))) + needs,
+        ", ".join(_field(field) for field in answer_fields(check)),
         limit_text(check),
         str(check.severity),
+        check.worse_case,
         check.source.text,
         str(check.source.evidence),
     )
+
+
+def _field(field: AnswerField) -> str:
+    choices = f" ({', '.join(field.choices)})" if field.choices else ""
+    return f"`{field.name}`{choices}" if field.required else f"[`{field.name}`]{choices}"
 
 
 def _cell(text: str) -> str:

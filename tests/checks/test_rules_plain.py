@@ -150,6 +150,12 @@ def test_the_battery_is_within_the_plates_range(value: str, good: bool) -> None:
     assert passes(measured("BAT-16", given)) is good
 
 
+def test_a_range_may_be_one_mass() -> None:
+    """A plate that names one mass takes just that."""
+    given = {"value": "1500 kg", "minimum": "1500 kg", "maximum": "1500 kg"}
+    assert passes(measured("BAT-16", given))
+
+
 def test_a_range_the_wrong_way_round_is_refused() -> None:
     """Nothing could lie within it."""
     with pytest.raises(BadInput) as bad:

@@ -12,7 +12,6 @@ from mastwright.chains.conditions import find_condition
 from mastwright.chains.standard import find_chain
 from mastwright.quantity import (
     Evidence,
-    Instrument,
     Limit,
     LimitKind,
     Quantity,
@@ -32,10 +31,10 @@ SOURCE = Source("a figure of these tests", Evidence.DEMO_DATA)
 Number = str | int | float | Fraction
 
 
-def percent(value: Number, doubt: float = 0.05, instrument: Instrument = GAUGE) -> Reading:
-    """Return an elongation as read, with its standard uncertainty."""
-    read, half = Fraction(value), Fraction(1, 8)
-    return Reading(read, read - half, read + half, "percent", "%", instrument, doubt)
+def percent(value: Number, doubt: float = 0.05, graduation: Number = "0.001") -> Reading:
+    """Return an elongation as read, with its standard uncertainty and the graduation it was read to."""
+    read, half = Fraction(value), Fraction(graduation) / 2
+    return Reading(read, read - half, read + half, "percent", "%", GAUGE, doubt)
 
 
 def by_legs(passed: Number | None, stopped: Number | None, doubt: float = 0.1) -> Reading:

@@ -37,7 +37,7 @@ def judged(reading: Reading, severity: Severity = Severity.OUT_OF_SERVICE) -> Ve
     ],
 )
 def test_each_zone_of_a_wear_limit(read: str, verdict: str) -> None:
-    """With u = 0.05 % the guard mark stands at 2.902 %; every mark counts as reached at the mark."""
+    """With u = 0.05 % the guard mark stands at 2.901 %; every mark counts as reached at the mark."""
     assert judged(percent(read)) is Verdict(verdict)
 
 
@@ -129,4 +129,34 @@ def test_what_was_found_is_told() -> None:
     found = conformity(percent("2.9", 0.1), DISCARD, severity=Severity.REPAIR, highest_doubt=0.05)
     assert found.verdict is Verdict.REMEASURE
     assert found.probability_over == probability_over(percent("2.9", 0.1), DISCARD)
-    assert found.guard == guard_mark(DISCARD, 0.1, 0.05)
+    assert float(found.guard) == pytest.approx(3 - 1.645 * 0.1, abs=0.001)
+
+
+@pytest.mark.parametrize(
+    ("worse", "doubt", "graduation", "guard"),
+    [
+        (Worse.HIGHER, 0.088, "0.25", 3 - 0.125 - 1.960 * 0.0503),
+        (Worse.LOWER, 0.088, "0.25", 3 + 0.125 + 1.960 * 0.0503),
+        (Worse.HIGHER, 0.0722, "0.25", 3 - 1.960 * 0.0722),
+        (Worse.LOWER, 0.0722, "0.25", 3 + 1.960 * 0.0722),
+        (Worse.HIGHER, 0.0, "0.25", 3.0),
+        (Worse.LOWER, 0.0, "0.25", 3.0),
+    ],
+)
+def test_a_coarse_graduation_has_its_own_room(
+    worse: Worse, doubt: float, graduation: str, guard: float
+) -> None:
+    """Half a graduation is left whole beside the rest of the doubt; by hand, √(0.088² - 0.125²/3) = 0.0503.
+
+    Where the graduation is all the doubt, the plain mark is the stricter; a figure off a plate has none.
+    """
+    found = conformity(
+        percent(3, doubt, graduation), limit(3, worse), severity=Severity.REPAIR, highest_doubt=0.025
+    )
+    assert float(found.guard) == pytest.approx(guard, abs=0.0005)
+
+
+def test_a_leg_has_no_graduation() -> None:
+    """The distance between two legs of a gauge is no graduation of it."""
+    found = conformity(by_legs(3, 2, 0.1), DISCARD, severity=Severity.REPAIR, highest_doubt=0.025)
+    assert found.guard == guard_mark(DISCARD, 0.1, 0.025)

@@ -24,6 +24,7 @@ severities = st.sampled_from(Severity)
 ways = st.sampled_from(Worse)
 alphas = st.floats(0.001, 0.05)
 allowed = st.booleans()
+graduations = st.sampled_from(["0.001", "0.01", "0.1", "0.25", "0.5"])
 
 
 def marks(worse: Worse, *, over_at: bool) -> tuple[Limit, Limit, Limit]:
@@ -90,14 +91,20 @@ def test_a_further_leg_is_never_better(
     assert places == sorted(places)
 
 
-@given(values, doubts, doubts, ways, severities, alphas)
+@given(values, doubts, doubts, ways, severities, alphas, graduations)
 def test_more_doubt_is_never_better(
-    value: Fraction, one: float, other: float, worse: Worse, severity: Severity, alpha: float
+    value: Fraction,
+    one: float,
+    other: float,
+    worse: Worse,
+    severity: Severity,
+    alpha: float,
+    graduation: str,
 ) -> None:
     """Of one reading with two doubts the less sure has no better verdict: doubt never makes a fit."""
     sign = 1 if worse is Worse.HIGHER else -1
     places = [
-        ORDER[severity].index(verdict(percent(sign * value, doubt), worse, severity, alpha))
+        ORDER[severity].index(verdict(percent(sign * value, doubt, graduation), worse, severity, alpha))
         for doubt in sorted((one, other))
     ]
     assert places == sorted(places)
@@ -137,12 +144,12 @@ def test_probability_and_guard_mark_agree(value: Fraction, doubt: float, worse: 
         assert over >= alpha * (1 - 1e-9)
 
 
-@given(values, doubts, ways, alphas)
+@given(values, doubts, ways, alphas, graduations)
 def test_a_fit_carries_no_more_than_the_allowed_doubt(
-    value: Fraction, doubt: float, worse: Worse, alpha: float
+    value: Fraction, doubt: float, worse: Worse, alpha: float, graduation: str
 ) -> None:
     """Whatever is called fit, watched or planned is over the limit with no more than the allowed chance."""
-    reading = percent(value, doubt)
+    reading = percent(value, doubt, graduation)
     found = verdict(reading, worse, Severity.OUT_OF_SERVICE, alpha)
     over = probability_over(reading, marks(worse, over_at=True)[0])
     assert found in {Verdict.REMEASURE, Verdict.WITHDRAW} or over <= alpha * (1 + 1e-9)

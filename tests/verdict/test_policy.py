@@ -16,7 +16,7 @@ def test_what_ships() -> None:
     """Discard at 3 %, planned at 2 %, watched from 1.6 %, a fit with 2.5 % doubt at the most."""
     policy = shop_policy()
     assert policy.planned is not None
-    assert (policy.discard.at, policy.planned.at, policy.nearing.at) == (3, 2, Fraction("1.6"))
+    assert [policy.discard.at, policy.planned.at, policy.nearing.at] == [3, 2, Fraction("1.6")]
     assert (policy.highest_doubt, policy.repair_days) == (0.025, 30)
 
 

@@ -96,7 +96,6 @@ ASKS: list[Callable[[Form], object | None]] = [
     lambda f: f.whole("x"),
     lambda f: f.date("x"),
     lambda f: f.quantity("x", "length"),
-    lambda f: f.quantities("x", "length") or None,
 ]
 
 

@@ -60,7 +60,10 @@ def main(arguments: Sequence[str]) -> int:
     """
     as_json = "--json" in arguments
     try:
-        chosen = _parser().parse_args(arguments)
+        parser = _parser()
+        if any(argument.endswith("=--") for argument in arguments):  # argparse would read it as a list
+            parser.error("a value is needed after =, not --")
+        chosen = parser.parse_args(arguments)
     except _WrongUsageError as wrong:
         usage, message = wrong.args
         return _refused([_problem("arguments", message)], usage, as_json=as_json)

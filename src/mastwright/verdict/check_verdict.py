@@ -7,8 +7,6 @@ from datetime import date, timedelta
 
 from mastwright.checks import (
     Check,
-    CheckKind,
-    Information,
     Measured,
     NotJudged,
     Outcome,
@@ -94,7 +92,7 @@ def _judged(item: JudgedItem, outcome: Outcome, check: Check, policy: Policy) ->
             return _with(item, verdict, severity, (reason,), outcome.notes)
         case NotJudged():
             return replace(item, reading=outcome.reading, reasons=(outcome.why,), notes=outcome.notes)
-        case Information():
+        case _:  # information: no verdict of its own
             return _with(item, Verdict.FIT, check.severity, (Note("information-only", {}),), outcome.notes)
 
 
@@ -122,8 +120,6 @@ def _measured(item: JudgedItem, outcome: Measured, check: Check, policy: Policy)
         Verdict.REMEASURE: "measured-doubt",
         Verdict.WATCH: "measured-nearing",
     }.get(found.verdict, "measured-fit")
-    if check.kind is CheckKind.INFORMATION:
-        code = "information-only"
     reasons = (Note(code, params), *((Note("worse-case", {}),) if outcome.worse_case else ()))
     judged = _with(item, verdict, severity, reasons, outcome.notes)
     return replace(judged, reading=outcome.reading, limit=outcome.limit, probability=found.probability_over)
