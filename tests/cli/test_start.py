@@ -64,7 +64,7 @@ def test_the_version_loads_no_room() -> None:
 
 
 def test_the_probe_sees_what_is_loaded() -> None:
-    """Papers load the typesetter, so that the tests above can fail."""
+    """A faulty visit loads the parser for line numbers, so that the tests above can fail."""
     assert "tree_sitter" in loaded("judge", str(ROOT / "pyproject.toml"))
 
 

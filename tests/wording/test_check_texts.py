@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 
 from mastwright.checks import catalogue
 from mastwright.wording.check_texts import _spanish, check_text
 
+FIGURE = re.compile(r"\d+(?:\.\d+)?")
 TEXTS = ("title", "how", "action", "worse_case", "if_ignored")
 
 
@@ -22,6 +25,14 @@ def test_a_text_is_there_in_both_languages_or_in_none(check_id: str, name: str) 
     english, spanish = check_text(check_id, name, "en"), check_text(check_id, name, "es")
     assert bool(english.strip()) == bool(spanish.strip())
     assert spanish != english or not english
+
+
+@pytest.mark.parametrize("check_id", catalogue())
+@pytest.mark.parametrize("name", TEXTS)
+def test_both_languages_have_the_same_figures(check_id: str, name: str) -> None:
+    """A figure of a text is in its translation too, with a decimal point or comma."""
+    english, spanish = check_text(check_id, name, "en"), check_text(check_id, name, "es")
+    assert sorted(FIGURE.findall(english)) == sorted(FIGURE.findall(spanish.replace(",", ".")))
 
 
 @pytest.mark.parametrize("check_id", catalogue())
