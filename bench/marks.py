@@ -11,8 +11,9 @@ from random import Random
 from section import Section, thousands
 
 from mastwright.chains import LeafChain, customary_spans, elongation_from_length, leaf_chains
+from mastwright.checks import Severity
 from mastwright.quantity import Instrument, Quantity, common_instruments, unit
-from mastwright.verdict import Policy, Verdict, guard_mark, judge_elongation, shop_policy
+from mastwright.verdict import Policy, Verdict, conformity, judge_elongation, shop_policy
 
 READINGS = 20_000
 _SEED = "marks"
@@ -126,10 +127,9 @@ def verdict_by_length(made: MadeReading, policy: Policy, rounding: Rounding) -> 
         return nominal * (1 + percent / 100) / grain
 
     written = made.written / made.graduation.step
-    doubt = 100 * made.instrument.uncertainty_at(made.quantity.canonical) / float(nominal)
     if written >= rounding.reached(mark(policy.discard.at)):
         return Verdict.WITHDRAW
-    if written > rounding.guard(mark(guard_mark(policy.discard, doubt, policy.highest_doubt))):
+    if written > rounding.guard(mark(_guard(made, policy))):
         return Verdict.REMEASURE
     if policy.planned is not None and written >= rounding.reached(mark(policy.planned.at)):
         return Verdict.REPLACE
@@ -140,14 +140,21 @@ def verdict_by_float(made: MadeReading, policy: Policy) -> Verdict:
     """Return what binary floating point makes of the same marks, as a ratio in percent."""
     nominal = float(made.pitches) * float(made.chain.pitch)
     percent = 100 * (float(made.written) * float(unit(made.graduation.unit_name).factor) / nominal - 1)
-    doubt = 100 * made.instrument.uncertainty_at(made.quantity.canonical) / nominal
     if percent >= float(policy.discard.at):
         return Verdict.WITHDRAW
-    if percent > float(guard_mark(policy.discard, doubt, policy.highest_doubt)):
+    if percent > float(_guard(made, policy)):
         return Verdict.REMEASURE
     if policy.planned is not None and percent >= float(policy.planned.at):
         return Verdict.REPLACE
     return Verdict.WATCH if percent >= float(policy.nearing.at) else Verdict.FIT
+
+
+def _guard(made: MadeReading, policy: Policy) -> Fraction:
+    """Return the guard mark that the product puts before the discard mark for this reading, percent."""
+    reading = elongation_from_length(made.quantity, made.pitches, made.chain.pitch, made.instrument)
+    return conformity(
+        reading, policy.discard, severity=Severity.OUT_OF_SERVICE, highest_doubt=policy.highest_doubt
+    ).guard
 
 
 def _down(mark: Fraction) -> Fraction:

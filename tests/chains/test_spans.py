@@ -11,9 +11,9 @@ import pytest
 
 from mastwright.chains.elongation import elongation_figures
 from mastwright.chains.note import note_sentences, note_text
-from mastwright.quantity import Note
 from mastwright.chains.spans import card_document, customary_spans, shop_card, span_card, span_figures
 from mastwright.chains.standard import LeafChain, find_chain, leaf_chains
+from mastwright.quantity import Note
 
 ROWS = pytest.mark.parametrize("chain", leaf_chains(), ids=lambda chain: chain.short_name)
 

@@ -2,16 +2,12 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
-
 from mastwright.chains.elongation import Growth
 from mastwright.quantity import Reading, decimal_text
 from mastwright.verdict import JudgedItem, JudgedSet, JudgedSpan
 from mastwright.wording.amounts import percent_text
 from mastwright.wording.catalogue import say
-
-if TYPE_CHECKING:
-    from mastwright.wording.tell import Document, Teller
+from mastwright.wording.teller import Document, Teller
 
 
 def chain_documents(teller: Teller) -> list[Document]:
