@@ -134,7 +134,7 @@ def test_a_photo_that_cannot_be_printed(
 
 def test_limits_with_faults(capsys: pytest.CaptureFixture[str], shop: Path) -> None:
     """Faults of the limits beside a visit are told with those of the visit."""
-    (shop / "limits" / "own.toml").write_text('[[limit]]\ncheck = "XXX-01"\nat_most = "1 mm"\n', "utf-8")
+    (shop / "limits" / "own.toml").write_text('[[limit]]\ncheck = "ZZZ-01"\nat_most = "1 mm"\n', "utf-8")
     path = shop / GOOD.name
     path.write_text(path.read_text("utf-8").replace('kind = "reach"', 'kind = "rocket"'), "utf-8")
     fields = refused(capsys, "judge", path).fields

@@ -44,4 +44,4 @@ def test_every_check_says_what_it_is_and_what_it_can_lead_to(check_id: str) -> N
 def test_an_unknown_check_is_a_fault() -> None:
     """A check that is not in the catalogue is a fault of ours."""
     with pytest.raises(KeyError):
-        check_text("XXX-99", "title", "es")
+        check_text("ZZZ-99", "title", "es")
