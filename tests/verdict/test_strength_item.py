@@ -6,7 +6,7 @@ from fractions import Fraction
 
 import pytest
 
-from mastwright.quantity import Evidence
+from mastwright.quantity import Amount, Evidence
 from mastwright.verdict import JudgedVisit, SetStrength, Verdict, judge_visit
 from visits.written import chain, read
 
@@ -44,14 +44,14 @@ def test_a_certificate_goes_before_the_table() -> None:
     [("BL834", "fit", "strength-enough"), ("BL434", "watch", "strength-low")],
 )
 def test_a_weak_set_is_watched(designation: str, verdict: str, reason: str) -> None:
-    """ASME B56.1 asks for 5 (as quoted); below it the set is watched, and the truck is not stopped by it."""
+    """ISO 3691-1 and ANSI/ITSDF B56.1 (from memory): 5; below it the set is watched, not stopped."""
     item = strength(CAPACITY + MAST.format(letter="A"), designation=designation).item
     assert (item.verdict, item.reasons[0].code) == (Verdict(verdict), reason)
     assert not item.blocks
 
 
 def test_where_persons_ride_more_is_wanted() -> None:
-    """A truck that lifts its operator asks for a higher factor than one that lifts loads."""
+    """ISO 3691-3 (from memory): at least 10 where the operator is lifted, more than for loads."""
     loads, people = (
         strength(f"{CAPACITY}lifts_people = {word}\n" + MAST.format(letter="A")).result
         for word in ("false", "true")
@@ -114,3 +114,24 @@ def test_a_set_that_nobody_measured_has_its_strength_when_new() -> None:
     """Without a reading the factor is still reckoned."""
     visit = judge_visit(read(chain(spans=""), truck=CAPACITY + MAST.format(letter="A")))
     assert visit.strengths[0].result.factor > Fraction(5)
+
+
+def test_the_highest_of_several_wanted_factors_is_told() -> None:
+    """Where more than one factor is asked for, the reason names the highest."""
+    found = strength(CAPACITY + MAST.format(letter="A"))
+    assert len({r.value for r in found.result.required}) > 1
+    wanted = found.item.reasons[0].params["wanted"]
+    assert isinstance(wanted, Amount)
+    assert wanted.value == max(r.value for r in found.result.required)
+
+
+def test_the_worst_span_tells_what_is_left() -> None:
+    """What wear leaves is reckoned from the longest reading of the set: 2 %, not 1 %."""
+    spans = "".join(
+        f'[[chain.span]]\nstrand = "{strand}"\ngauge = "{read} %"\n'
+        for strand, read in (("left", 1), ("right", 2))
+    )
+    visit = judge_visit(read(chain(spans=spans), truck=CAPACITY + MAST.format(letter="A")))
+    residual = visit.strengths[0].result.residual
+    assert residual is not None
+    assert residual.elongation == Fraction(2, 100)

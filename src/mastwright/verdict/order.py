@@ -84,11 +84,12 @@ def _part_lines(items: Iterable[JudgedItem]) -> Iterable[OrderLine]:
     for item in items:
         if not item.order_part or item.refused or item.verdict not in {Verdict.WITHDRAW, Verdict.REPLACE}:
             continue
-        by = None if item.blocks else item.by
         line = lines.get(item.order_part)
         if line is None:
-            lines[item.order_part] = OrderLine("part", item.order_part, 1, None, None, "", (item,), by, ())
+            lines[item.order_part] = OrderLine(
+                "part", item.order_part, 1, None, None, "", (item,), item.by, ()
+            )
         else:
-            sooner = None if by is None or line.by is None else min(by, line.by)
+            sooner = None if item.by is None or line.by is None else min(item.by, line.by)
             lines[item.order_part] = replace(line, because=(*line.because, item), by=sooner)
     return lines.values()

@@ -105,7 +105,7 @@ def _span(
     reading = _way(form, ways, pitches, chain, instrument, instruments)
     photos = read_photos(form)
     form.no_more()
-    if reading is None or pitches == 0 or (pitches or 0) % 2:
+    if reading is None:
         return None
     written, value = reading
     return SpanReading(strand, pitches, start, written, value, photos)
