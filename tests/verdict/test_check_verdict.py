@@ -179,3 +179,18 @@ def test_a_check_that_does_not_apply_is_judged_last() -> None:
     """A check of another kind of truck is kept and judged, behind those of the walk."""
     visit = judge_visit(read(check("STR-06"), check("ELE-05")))
     assert [c.entry.check.id for c in visit.checks] == ["ELE-05", "STR-06"]
+
+
+@pytest.mark.parametrize(
+    ("spread", "verdict", "code"),
+    [(["1.280", "1.281"], "fit", "measured-fit"), (["1.280", "1.295"], "watch", "measured-doubt"),
+     (["1.280", "1.310"], "watch", "measured-over")],
+)  # fmt: skip
+def test_a_check_that_is_only_watched_says_whether_it_is_over_or_in_doubt(
+    spread: list[str], verdict: str, code: str
+) -> None:
+    """A spread of cell densities past 0.020 kg/l is over its limit though it only asks to be watched."""
+    cells = ", ".join(f'"{density}"' for density in spread)
+    item = judged("BAT-04", f"cells = [{cells}]")
+    assert str(item.verdict) == verdict
+    assert item.reasons[0].code == code

@@ -16,7 +16,7 @@ from mastwright.checks import (
     TruckFacts,
     weigh,
 )
-from mastwright.quantity import Amount, Note
+from mastwright.quantity import Amount, Limit, Note
 from mastwright.verdict.conformity import conformity
 from mastwright.verdict.item import JudgedItem, blocks_work
 from mastwright.verdict.policy import Policy
@@ -112,17 +112,25 @@ def _measured(item: JudgedItem, outcome: Measured, check: Check, policy: Policy)
         nearing=nearing,
     )
     verdict = Verdict.WITHDRAW if outcome.worse_case else found.verdict
-    dimension = outcome.limit.dimension
-    params = {"read": Amount(outcome.reading.value, dimension), "limit": Amount(outcome.limit.at, dimension)}
-    code = {
-        Verdict.WITHDRAW: "measured-over",
-        Verdict.REPLACE: "measured-over",
-        Verdict.REMEASURE: "measured-doubt",
-        Verdict.WATCH: "measured-nearing",
-    }.get(found.verdict, "measured-fit")
-    reasons = (Note(code, params), *((Note("worse-case", {}),) if outcome.worse_case else ()))
+    reasons = (
+        _reason(outcome, found.verdict, nearing),
+        *((Note("worse-case", {}),) if outcome.worse_case else ()),
+    )
     judged = _with(item, verdict, severity, reasons, outcome.notes)
     return replace(judged, reading=outcome.reading, limit=outcome.limit, probability=found.probability_over)
+
+
+def _reason(outcome: Measured, verdict: Verdict, nearing: Limit | None) -> Note:
+    """Return the remark of a measured check; of one that is only watched, too, whether it is over."""
+    limit, read = outcome.limit, outcome.reading.value
+    params = {"read": Amount(read, limit.dimension), "limit": Amount(limit.at, limit.dimension)}
+    if limit.reached_by(read):
+        return Note("measured-over", params)
+    if verdict is Verdict.FIT:
+        return Note("measured-fit", params)
+    if nearing is not None and nearing.reached_by(read) and verdict is Verdict.WATCH:
+        return Note("measured-nearing", params)
+    return Note("measured-doubt", params)
 
 
 def _with(
