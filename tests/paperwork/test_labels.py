@@ -71,7 +71,9 @@ def printed_labels() -> set[str]:
 
 def test_every_label_is_printed_and_no_other() -> None:
     """A heading that no paper prints, or that no catalogue has, is found here."""
-    looked_up = {f"{section}.{key}" for section in ("verdict", "signal") for key in labels("en")[section]}
+    # Handed over whole: the verdict and signal words, and those of the drawn chain path.
+    whole = ("verdict", "signal", "path")
+    looked_up = {f"{section}.{key}" for section in whole for key in labels("en")[section]}
     assert printed_labels() | looked_up == keys(labels("en"))
 
 

@@ -112,6 +112,10 @@ def _parser() -> _Parser:
     _add_identify(chain_commands)
     _add_limits(chain_commands)
     _add_chain_judge(chain_commands)
+    mast = commands.add_parser("mast", help="where the chains of a mast wear, and what pulls on them")
+    mast_commands = mast.add_subparsers(title="mast commands", required=True, metavar="COMMAND")
+    _add_mast_wear(mast_commands)
+    _add_mast_state(mast_commands)
     return parser
 
 
@@ -187,6 +191,46 @@ def _add_chain_judge(commands: argparse._SubParsersAction[_Parser]) -> None:
     judge.set_defaults(command=_chain_judge)
 
 
+def _add_mast_wear(commands: argparse._SubParsersAction[_Parser]) -> None:
+    wear = commands.add_parser("wear", help="how often each joint bends, and which span to measure")
+    _mast_options(wear)
+    wear.add_argument("--moves", metavar="FILE.csv", help="from_height_mm,to_height_mm,load_kg,count")
+    wear.add_argument("--duty", help="instead of --moves, in words: floor work, mixed, high racking")
+    wear.add_argument("--cycles", help="how many storage cycles of --duty")
+    wear.add_argument("--lift-height", help="highest rack of --duty")
+    wear.add_argument("--sharp", action="store_true", help="count a bend at once, not over one pitch")
+    wear.add_argument("--lacing", help="plates in the outer and in the inner pitch, as 3x4: for elongation")
+    wear.add_argument("--plate-thickness", help="thickness of one plate: for elongation")
+    wear.add_argument("--pin-diameter", help="pin diameter: for pressure")
+    wear.add_argument("--instrument", default="rule", help="what is measured with (default: rule)")
+    _common(wear, "units of bare numbers and of what is shown")
+    wear.set_defaults(command=_mast_wear)
+
+
+def _add_mast_state(commands: argparse._SubParsersAction[_Parser]) -> None:
+    state = commands.add_parser("state", help="strokes, links on the sheaves and pulls at one height")
+    _mast_options(state)
+    state.add_argument("--height", help="fork height above lowered")
+    _common(state, "units of bare numbers and of what is shown")
+    state.set_defaults(command=_mast_state)
+
+
+def _mast_options(parser: _Parser) -> None:
+    parser.add_argument("--arrangement", help="letter of the mast, A to E")
+    parser.add_argument("--strands", help="strands of each chain set")
+    parser.add_argument("--pitch", help="one pitch, pin centre to pin centre")
+    parser.add_argument("--plate-height", help="height of an unworn plate (default: 0.95 of the pitch)")
+    parser.add_argument("--sheave", help="running diameter of the sheave's rim (default: 5 pitches)")
+    parser.add_argument("--pin-circle", help="instead of --sheave: diameter on which the pin centres run")
+    parser.add_argument("--figure-eight", action="store_true", help="plates are waisted, not straight-edged")
+    parser.add_argument("--free-lift", help="how far the carriage lifts before the frames move (default: 0)")
+    parser.add_argument("--load-kg", help="on the forks")
+    parser.add_argument("--carriage-kg", help="carriage with forks and attachment")
+    parser.add_argument("--inner-kg", help="innermost mast frame, with the free-lift cylinder on it")
+    parser.add_argument("--middle-kg", help="mast frame next outside it")
+    parser.add_argument("--first-kg", help="outermost moving frame of a four-stage mast")
+
+
 def _judge(chosen: argparse.Namespace) -> int:
     from mastwright.cli.judge_command import judge  # noqa: PLC0415
 
@@ -209,3 +253,15 @@ def _chain_judge(chosen: argparse.Namespace) -> int:
     from mastwright.cli.chain_judge_command import chain_judge  # noqa: PLC0415
 
     return chain_judge(chosen)
+
+
+def _mast_wear(chosen: argparse.Namespace) -> int:
+    from mastwright.cli.mast_wear_command import mast_wear  # noqa: PLC0415
+
+    return mast_wear(chosen)
+
+
+def _mast_state(chosen: argparse.Namespace) -> int:
+    from mastwright.cli.mast_state_command import mast_state  # noqa: PLC0415
+
+    return mast_state(chosen)

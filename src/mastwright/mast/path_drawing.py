@@ -11,9 +11,9 @@ from dataclasses import dataclass
 from html import escape
 from math import ceil, cos, pi, sin
 
-_WIDTH, _HEIGHT = 180.0, 150.0
-_TOP, _BOTTOM = 22.0, 136.0
-_PANELS = (48.0, 124.0)
+_WIDTH, _HEIGHT = 136.0, 112.0
+_TOP, _BOTTOM = 16.0, 102.0
+_PANELS = (34.0, 96.0)
 _LEAST_RADIUS = 7.0
 _THIN, _THICK = 0.7, 4.2
 _SPARE = 1.12
@@ -101,9 +101,9 @@ def draw_path(
         SVG with a title for readers of the page that cannot see it.
     """
     run = max(longest_stroke * _SPARE, *(s.first_pitch * pitch + s.pitches * pitch for s in spans), 1.0)
-    scale = (_BOTTOM - _TOP) / (longest_stroke + run)
+    scale = (_BOTTOM - _TOP - 2 * _LEAST_RADIUS) / (shown_stroke + run)
     radius = max(_LEAST_RADIUS, wrap / pi * scale)
-    low = _TOP + radius + longest_stroke * scale
+    low = _TOP + radius + shown_stroke * scale
     body: list[str] = []
     for middle, stroke, word in zip(_PANELS, (0.0, shown_stroke), ("lowered", "raised"), strict=True):
         panel = _Panel(middle, low - stroke * scale, radius, scale, stroke, wrap)
@@ -113,7 +113,7 @@ def draw_path(
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {_n(_WIDTH)} {_n(_HEIGHT)}" role="img" '
         f'font-family="Atkinson Hyperlegible, sans-serif" font-size="4">'
         f"<title>{spoken}</title>"
-        f'<text x="4" y="7" font-size="5" font-weight="bold">{escape(title)}</text>{"".join(body)}</svg>'
+        f'<text x="2" y="5.5" font-size="5" font-weight="bold">{escape(title)}</text>{"".join(body)}</svg>'
     )
 
 
@@ -130,7 +130,7 @@ def _panel(
     whole = WornPiece(anchor_end, run, 0.0)
     anchor, carried = panel.at(anchor_end), panel.at(run)
     return [
-        f'<text x="{_n(panel.middle)}" y="14" text-anchor="middle">{escape(words[word])}</text>',
+        f'<text x="{_n(panel.middle)}" y="12" text-anchor="middle">{escape(words[word])}</text>',
         _sheave(panel),
         _stroke(panel, whole),
         *(_stroke(panel, piece) for piece in pieces if piece.wear > 0),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from typing import TYPE_CHECKING, Any
 
+from mastwright.mast.path_drawing import MarkedSpan, WornPiece, draw_path
 from mastwright.paperwork.chain_drawing import draw_strand, drawable, elongation_text, last_pitch, span_label
 from mastwright.paperwork.compile import check_pictures, compile_paper
 from mastwright.paperwork.judgement import (
@@ -20,6 +21,8 @@ from mastwright.quantity import BadInput
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
+
+_PAST_SHEAVE = 1.1
 
 
 def report_pdf(document: Mapping[str, Any], photo_files: Mapping[str, bytes] | None = None) -> bytes:
@@ -97,6 +100,29 @@ def _groups(document: Mapping[str, Any], sources: _Sources) -> list[dict[str, An
     return [{"title": title, "items": items} for title, items in groups.items()]
 
 
+def _path(chain: Mapping[str, Any], words: Mapping[str, Any]) -> str:
+    """Return the drawn path of a chain set with its wear and the best span, or nothing if not known."""
+    wear = chain.get("wear")
+    if not wear:
+        return ""
+    pieces = [WornPiece(p["from_mm"], p["to_mm"], p["wear"]) for p in wear["pieces"]]
+    last = wear["first_pin"] + wear["pitches"]
+    label = f"{words['path']['pins']} {wear['first_pin']}-{last}"
+    # Drawn raised just past the sheave where the mast lifts so far, else at its largest stroke.
+    shown = min(wear["clear_stroke_mm"] * _PAST_SHEAVE, wear["longest_stroke_mm"])
+    spans = [MarkedSpan(wear["first_pin"], wear["pitches"], label)]
+    return draw_path(
+        chain["title"],
+        wear["pitch_mm"],
+        wear["wrap_mm"],
+        wear["longest_stroke_mm"],
+        shown,
+        pieces,
+        spans,
+        words["path"],
+    )
+
+
 def _chains(
     document: Mapping[str, Any], words: Mapping[str, Any], sources: _Sources
 ) -> tuple[list[dict[str, Any]], dict[str, str]]:
@@ -119,8 +145,13 @@ def _chains(
             ]
             spans = [{**span, "elongation_text": elongation_text(span)} for span in strand["spans"]]
             strands.append({**strand, "spans": spans, "drawing": file, "alt": alt, "seen": seen})
+        path = _path(chain, words)
+        if path:
+            drawings[f"path-{len(chains)}.svg"] = path
         number = sources.number(chain["limit_source"], chain.get("limit_evidence", ""))
-        chains.append({**chain, "strands": strands, "source": number})
+        wear = chain.get("wear")
+        said = {"path": f"path-{len(chains)}.svg", "notes": wear["notes"]} if path and wear else None
+        chains.append({**chain, "strands": strands, "source": number, "where": said})
     return chains, drawings
 
 

@@ -11,6 +11,7 @@ from mastwright.verdict.order import OrderLine, order_lines
 from mastwright.verdict.policy import Policy, shop_policy
 from mastwright.verdict.strength_item import SetStrength, set_strength
 from mastwright.verdict.verdicts import Verdict, worst
+from mastwright.verdict.wear_place import SetWear, set_wear
 
 __all__ = [
     "Bound",
@@ -26,6 +27,7 @@ __all__ = [
     "OrderLine",
     "Policy",
     "SetStrength",
+    "SetWear",
     "Verdict",
     "conformity",
     "guard_mark",
@@ -39,6 +41,7 @@ __all__ = [
     "order_lines",
     "probability_over",
     "set_strength",
+    "set_wear",
     "shop_policy",
     "worst",
 ]

@@ -18,6 +18,7 @@ from mastwright.verdict.order import OrderLine, order_lines
 from mastwright.verdict.policy import Policy, shop_policy
 from mastwright.verdict.strength_item import SetStrength, set_strength
 from mastwright.verdict.verdicts import Verdict, worst
+from mastwright.verdict.wear_place import SetWear, set_wear
 from mastwright.visits.visit import Refusal, Visit
 
 
@@ -50,6 +51,7 @@ class JudgedVisit:
     dangers: tuple[JudgedItem, ...]
     sets: tuple[JudgedSet, ...]
     strengths: tuple[SetStrength, ...]
+    wears: tuple[SetWear, ...]
     checks: tuple[JudgedCheck, ...]
     order: tuple[OrderLine, ...]
     duties: tuple[Duty, ...]
@@ -99,6 +101,7 @@ def judge_visit(visit: Visit, limits: ShopLimits = NO_LIMITS) -> JudgedVisit:
         dangers=in_order_of_danger(items),
         sets=sets,
         strengths=strengths,
+        wears=tuple(w for judged in sets if (w := set_wear(judged, visit.truck, policy)) is not None),
         checks=checks,
         order=order_lines(sets, items),
         duties=frame.duties_for(out_of_service=blocked, planned=bool(dated)),

@@ -14,7 +14,7 @@ from mastwright.visits.form import Form
 from mastwright.visits.positions import Path, key_lines
 from mastwright.visits.read_chains import read_chain_sets
 from mastwright.visits.read_checks import read_checks
-from mastwright.visits.visit import ChainSet, CheckEntry, Policy, Refusal, Truck, Visit
+from mastwright.visits.visit import ChainSet, CheckEntry, MastUse, Policy, Refusal, Truck, Visit
 
 _COUNTRIES = ("US", "GB", "DE", "FR", "JP", "ES", "MX", "CA", "AU", "other")
 _KINDS = ("counterbalance", "reach", "stacker", "order-picker", "pallet")
@@ -136,6 +136,7 @@ def _truck(form: Form, country: str) -> Truck | None:
     mast = form.table("mast")
     masses = {key: q.canonical for key in _MASSES if (q := mast.quantity(f"{key}_mass", "mass")) is not None}
     chosen = _arrangement(mast)
+    use = _use(mast)
     mast.no_more()
     truck = Truck(
         id=form.text("id", required=True),
@@ -157,12 +158,44 @@ def _truck(form: Form, country: str) -> Truck | None:
         lifts_people=form.yes("lifts_people", otherwise=False),
         arrangement=chosen,
         masses=masses,
+        use=use,
         service_hours=_value(service_hours),
         service_months=months,
         last_examination=form.date("last_examination"),
     )
     form.no_more()
     return truck if kind and power and hours else None
+
+
+def _use(form: Form) -> MastUse:
+    """Return how the mast is built and used, for the map of where its chains wear."""
+    levels = []
+    for level in form.tables("level"):
+        height = level.quantity("height", "length", required=True)
+        share = level.quantity("share", "percent", required=True)
+        level.no_more()
+        if height is not None and share is not None:
+            levels.append((height.canonical, share.canonical / 100))
+    if sum(share for _, share in levels) > 1:
+        form.refuse("level", "shares that add up to at most 100 %: the rest stays at travel height")
+    use = MastUse(
+        sheave=_value(form.quantity("sheave", "length")),
+        free_lift=_value(form.quantity("free_lift", "length")),
+        travel_height=_value(form.quantity("travel_height", "length")),
+        work=_work(form),
+        levels=tuple(levels),
+    )
+    if use.sheave == 0:
+        form.refuse("sheave", "the running diameter of the rim, above 0", "0")
+    return use
+
+
+def _work(form: Form) -> str:
+    if not form.has("work"):
+        return ""
+    from mastwright.mast.duty import described_duties  # noqa: PLC0415  it brings numpy, which few visits need
+
+    return form.text("work", choices=described_duties())
 
 
 def _fitted(form: Form) -> frozenset[str]:

@@ -154,6 +154,31 @@ class Refusal:
 
 
 @dataclass(frozen=True)
+class MastUse:
+    """How the mast is built and used, as far as it was said; mm.
+
+    Parameters
+    ----------
+    sheave
+        Running diameter of the rim.
+    free_lift
+        How far the carriage lifts before the frames move.
+    travel_height
+        Fork height when travelling.
+    work
+        The duty in plain words, one of `mastwright.mast.duty.described_duties`.
+    levels
+        Rack levels: fork height, and share of the storage cycles.
+    """
+
+    sheave: Fraction | None
+    free_lift: Fraction | None
+    travel_height: Fraction | None
+    work: str
+    levels: tuple[tuple[Fraction, Fraction], ...]
+
+
+@dataclass(frozen=True)
 class Truck:
     """Which truck, what the plate says, how it is used; masses in kg, hours of the meter."""
 
@@ -168,6 +193,7 @@ class Truck:
     lifts_people: bool
     arrangement: Arrangement | None
     masses: Mapping[str, Fraction]
+    use: MastUse
     service_hours: Fraction | None
     service_months: int | None
     last_examination: date | None

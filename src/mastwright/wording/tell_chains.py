@@ -34,10 +34,30 @@ def _chain(teller: Teller, judged: JudgedSet) -> Document:
         "limit_text": teller.limit(limit),
         "limit_source": source,
         "limit_evidence": evidence,
+        "wear": _wear(teller, judged),
         "findings": [
             teller.title(i) for i in judged.items if i.kind == "finding" and not _strand_of(judged, i)
         ],
     }
+
+
+def _wear(teller: Teller, judged: JudgedSet) -> Document | None:
+    """Return where the set wears and where to hook the rule, or None where the mast is not known."""
+    for wear in teller.judged.wears:
+        if wear.set_name == judged.chain_set.name:
+            clear = None if wear.clear_height is None else float(wear.clear_height)
+            return {
+                "pitch_mm": wear.pitch,
+                "wrap_mm": wear.wrap,
+                "longest_stroke_mm": wear.longest_stroke,
+                "pieces": [{"from_mm": a, "to_mm": b, "wear": w} for a, b, w in wear.pieces],
+                "first_pin": wear.first_pin,
+                "pitches": wear.pitches,
+                "clear_stroke_mm": wear.clear_stroke,
+                "clear_height_mm": clear,
+                "notes": [say(n, teller.language, teller.system) for n in wear.notes],
+            }
+    return None
 
 
 def _strand(teller: Teller, judged: JudgedSet, item: JudgedItem) -> Document:
