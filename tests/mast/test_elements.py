@@ -94,7 +94,7 @@ def test_virtual_work(
 @pytest.mark.parametrize("letter", "ABCDE")
 @given(masses=st.lists(_MASS, min_size=5, max_size=5))
 def test_every_body_is_held(letter: str, masses: list[Fraction]) -> None:
-    """Chains pull both their ends up and their sheave down twice, cylinders push both ways: each body rests."""
+    """Chains pull their ends up and their sheave down twice, cylinders push both ways: each body rests."""
     elements = mast_elements(letter)
     weights = body_masses(*masses)
     rest: dict[str, Fraction] = {}

@@ -336,3 +336,14 @@ def test_the_date_is_reckoned_from_the_visit() -> None:
     assert first is not None
     assert second is not None
     assert second - first == timedelta(days=1)
+
+
+@pytest.mark.parametrize(("left", "told"), [("0.7", True), ("0", False), ("-0.1", False)])
+def test_an_unequal_pair_says_what_a_new_strand_would_carry(left: str, *, told: bool) -> None:
+    """Twice the wear means two thirds of the load on a new strand; without growth there is no ratio."""
+    found = judged(chain_set({"left": [percent(left)], "right": [percent("1.4")]}))
+    notes = {note.code: note for note in found.items[0].reasons}
+    assert "strands-differ" in notes
+    assert ("pair-share" in notes) is told
+    if told:
+        assert notes["pair-share"].params["share"] == Amount(Fraction(200, 3), "percent")

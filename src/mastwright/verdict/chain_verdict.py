@@ -16,6 +16,7 @@ from dateutil.relativedelta import relativedelta
 from mastwright.chains.conditions import Consequence
 from mastwright.chains.edge_wear import edge_wear_limit
 from mastwright.chains.elongation import Growth, elongation_figures, growth_since_fitting
+from mastwright.chains.pair import share_beside_worn
 from mastwright.checks import Severity
 from mastwright.quantity import Amount, Note, Reading
 from mastwright.verdict.conformity import conformity
@@ -317,12 +318,17 @@ def _set_notes(
         notes.append(Note("set-fit", {}))
     apart = _strands_apart(chain_set.spans, policy)
     if apart is not None:
-        notes.append(Note("strands-differ", {"difference": Amount(apart, "percent")}))
+        least, most = apart
+        notes.append(Note("strands-differ", {"difference": Amount(most - least, "percent")}))
+        if least > 0:
+            share = share_beside_worn(most / least)
+            params = {"ratio": Amount(most / least, "ratio"), "share": Amount(100 * share, "percent")}
+            notes.append(Note("pair-share", params))
     return tuple(notes)
 
 
-def _strands_apart(spans: Iterable[SpanReading], policy: Policy) -> Fraction | None:
-    """Return by how much the worst spans of two strands differ, if that is more than doubt explains."""
+def _strands_apart(spans: Iterable[SpanReading], policy: Policy) -> tuple[Fraction, Fraction] | None:
+    """Return the least and the most worn strand's elongation, if doubt does not explain the difference."""
     worst_span: dict[str, Reading] = {}
     for span in spans:
         known = worst_span.get(span.strand)
@@ -332,6 +338,6 @@ def _strands_apart(spans: Iterable[SpanReading], policy: Policy) -> Fraction | N
     if len(readings) < 2:  # noqa: PLR2004  a pair
         return None
     least, most = readings[0], readings[-1]
-    apart = most.value - least.value
     doubt = hypot(least.standard_uncertainty, most.standard_uncertainty)
-    return apart if float(apart) > policy.strands_differ * doubt else None
+    differ = float(most.value - least.value) > policy.strands_differ * doubt
+    return (least.value, most.value) if differ else None
