@@ -33,8 +33,10 @@ def ramp(s: Floats) -> Floats:
 
 def model_angles(below: float) -> Floats:
     """Return the angle of every joint when the first pin hangs so far below the anchor-side tangent."""
-    along = PITCH * np.arange(1, PLATES) - below
-    return BEND.angle * (ramp(along / PITCH) - ramp((along - BEND.wrap) / PITCH))
+    along: Floats = np.arange(1, PLATES, dtype=np.float64) * PITCH - below
+    on: Floats = along / PITCH
+    off: Floats = (along - BEND.wrap) / PITCH
+    return np.multiply(BEND.angle, ramp(on) - ramp(off))
 
 
 def pins(headings: Floats, below: float) -> Floats:
