@@ -2,8 +2,8 @@
 
 The product lets a joint bend linearly over one pitch of travel. Here the plates are stiff straight bars
 whose inner edges may not enter the rim; one end is held, the other pulled, and a general optimiser finds
-where they come to rest: another principle, another program (`scipy.optimize`, SLSQP). Computed here: 0.31° rms
-and 0.76° at most of 19.08°.
+where they come to rest: another principle, another program (`scipy.optimize`, SLSQP). Computed here:
+0.31° rms and 0.76° at most of 19.08°.
 """
 
 from __future__ import annotations
