@@ -83,7 +83,7 @@ def set_wear(judged: JudgedSet, truck: Truck, policy: Policy) -> SetWear | None:
     from mastwright.mast.elements import mast_elements  # noqa: PLC0415
     from mastwright.mast.figures import mast_figures  # noqa: PLC0415
     from mastwright.mast.moves import set_moves  # noqa: PLC0415
-    from mastwright.mast.state import body_masses  # noqa: PLC0415
+    from mastwright.mast.state import body_masses, lift_for_stroke  # noqa: PLC0415
     from mastwright.mast.wear_map import wear_map  # noqa: PLC0415
 
     elements = mast_elements(truck.arrangement.letter)
@@ -105,7 +105,8 @@ def set_wear(judged: JudgedSet, truck: Truck, policy: Policy) -> SetWear | None:
     if span is None:
         return None
     clear = span.stroke_past_sheave(bend.wrap)
-    height = _fork_height(elements, name, clear, Fraction(use.free_lift or 0), way.highest)
+    lift = lift_for_stroke(elements, name, clear, free_lift) if clear <= way.highest else None
+    height = None if lift is None else Fraction(lift)
     dilutions = tuple(
         (s.span, read.dilution, best.dilution)
         for s in judged.spans
@@ -177,19 +178,6 @@ def _duty(truck: Truck, load: float) -> Duty | None:
         return None
     words = use.work or list(described_duties())[1]
     return described_duty(words, 1, load, float(truck.lift_height.canonical))
-
-
-def _fork_height(
-    elements: MastElements, name: str, stroke: float, free_lift: Fraction, highest: float
-) -> Fraction | None:
-    """Return the fork height at which a set has made this stroke, or None beyond its largest."""
-    if stroke > highest:
-        return None
-    below, above = elements.stroke_rates(name)
-    wanted = Fraction(stroke)
-    if below * free_lift >= wanted:
-        return wanted / below
-    return free_lift + (wanted - below * free_lift) / above
 
 
 def _hook_note(span: MapSpan, height: Fraction | None) -> Note:
