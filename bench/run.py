@@ -13,6 +13,7 @@ import false_accept
 import judge_time
 import marks
 import start_time
+import wear_map
 from section import Section
 
 from mastwright import __version__
@@ -43,7 +44,13 @@ def results(sections: Iterable[Section], on: date) -> str:
 
 def main() -> int:
     """Measure everything; times first, before the long draws."""
-    sections = [start_time.section(), judge_time.section(), *false_accept.sections(), marks.section()]
+    sections = [
+        start_time.section(),
+        judge_time.section(),
+        wear_map.section(),
+        *false_accept.sections(),
+        marks.section(),
+    ]
     text = results(sections, datetime.now(UTC).date())
     print(text)
     RESULTS.write_text(text, encoding="utf-8")

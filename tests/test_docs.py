@@ -67,14 +67,15 @@ def commands(parser: argparse.ArgumentParser, name: str = "mastwright") -> Itera
             yield from commands(inner, f"{name} {word}")
 
 
-COMMANDS = [(name, options) for name, options in commands(_parser()) if name != "mastwright chain"]
+_GROUPS = {"mastwright chain", "mastwright mast"}
+COMMANDS = [(name, options) for name, options in commands(_parser()) if name not in _GROUPS]
 OPTIONS = sorted({option for _, options in COMMANDS for option in options} - {"--help"})
 
 
 def test_the_walk_finds_commands_and_options() -> None:
     """The tests below walk something."""
     assert [name.removeprefix("mastwright").strip() for name, _ in COMMANDS] == [
-        "", "judge", "chain identify", "chain limits", "chain judge",
+        "", "judge", "chain identify", "chain limits", "chain judge", "mast wear", "mast state",
     ]  # fmt: skip
     assert {"--version", "--out", "--discard-at"} <= set(OPTIONS)
 
@@ -225,7 +226,7 @@ def test_the_side_of_a_limit_is_the_side_that_is_judged(check: Check) -> None:
 def test_the_schemas() -> None:
     """One schema for each document that a command prints."""
     assert [p.stem for p in SCHEMAS] == [
-        "chain_identify", "chain_judge", "chain_limits", "judgement", "problems",
+        "chain_identify", "chain_judge", "chain_limits", "judgement", "mast_state", "mast_wear", "problems",
     ]  # fmt: skip
 
 

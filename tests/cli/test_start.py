@@ -90,7 +90,8 @@ ALL = list(parsers(_parser()))
 def test_the_commands() -> None:
     """The commands are these."""
     assert [" ".join(name) for name in ALL] == [
-        "", "judge", "chain", "chain identify", "chain limits", "chain judge",
+        "", "judge", "chain", "chain identify", "chain limits", "chain judge", "mast", "mast wear",
+        "mast state",
     ]  # fmt: skip
 
 

@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from mastwright.mast.articulation import PlateShape, on_pin_circle, on_rim
-from mastwright.mast.best_span import best_span, span_at
+from mastwright.mast.best_span import MapSpan, best_span, span_at
 from mastwright.mast.chain_length import strand_length
 from mastwright.mast.duty import RackLevel, counter_duty, described_duties, described_duty, rack_duty
 from mastwright.mast.elements import mast_elements
@@ -170,7 +170,7 @@ def _chart(stroke: float) -> tuple[float, ...]:
 def test_nothing_worn_nothing_to_measure() -> None:
     """A set that does not move has no best span, and one that moves a little has a short one."""
     assert _chart(0) == ()
-    assert _chart(5) == (2, 1, 3, pytest.approx(40))
+    assert _chart(5) == pytest.approx((2, 1, 3, 40))
 
 
 @pytest.mark.parametrize(("pin", "pitches", "field"), [(1, 3, "pitches"), (1, 0, "pitches"), (0, 2, "pin")])
@@ -223,3 +223,14 @@ def test_dry_is_the_factor_of_the_table() -> None:
 def test_a_straight_course() -> None:
     """Without options wear is what steady wear says, below and past any mark."""
     assert [WearCourse().elongation(e) for e in (0, 1, 4)] == [0, 1, 4]
+
+
+def test_once_the_case_is_through_wear_goes_faster() -> None:
+    """Past 1.5 % at twice the rate: 2 % of steady wear is 2.5 %."""
+    course = WearCourse(case_gone=1.5, case_factor=2)
+    assert [course.elongation(e) for e in (1, 1.5, 2)] == [1, 1.5, 2.5]
+
+
+def test_the_stroke_that_brings_a_span_past_the_sheave() -> None:
+    """Its last pin and a whole wrap have to pass (geometry, computed)."""
+    assert MapSpan(16, 1, 10, 330, 1.0).stroke_past_sheave(200) == 530

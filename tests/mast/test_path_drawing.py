@@ -7,7 +7,7 @@ from xml.etree import ElementTree as ET
 
 import pytest
 
-from mastwright.mast.path_drawing import MarkedSpan, WornPiece, draw_path
+from mastwright.mast.path_drawing import MarkedSpan, WornPiece, draw_path, stacked
 
 WORDS = {
     "lowered": "mast lowered",
@@ -76,3 +76,10 @@ def test_every_span_stays_on_the_sheet(span: tuple[int, int]) -> None:
 def test_without_spans_the_chain_alone_is_drawn() -> None:
     """Nothing to measure leaves no bracket."""
     assert brackets(drawn(spans=())) == []
+
+
+def test_several_sets_stand_one_below_the_other() -> None:
+    """A mast with two sets gives one valid drawing of twice the height."""
+    root = ET.fromstring(stacked([drawn(), drawn()]))  # noqa: S314  our own drawing
+    assert root.attrib["viewBox"] == "0 0 136 224"
+    assert [part.attrib["y"] for part in root] == ["0", "112"]

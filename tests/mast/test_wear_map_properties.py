@@ -45,7 +45,7 @@ def _warehouse(seed: int, cycles: int) -> list[tuple[float, float, float, int]]:
 @pytest.mark.parametrize("pitch", [15.875, 19.05, 25.4])
 def test_counted_as_link_by_link(seed: int, pitch: float) -> None:
     """Random duties, every joint: within 1e-9 of the joint-by-joint count (computed)."""
-    rows = _warehouse(seed, 12)
+    rows = _warehouse(seed, 6)
     chart = _map(set_moves_of(rows), pitch)
     joints = [float(d) for d in chart.d]
     plain = bends(joints, [(a, b, n) for a, b, _, n in rows], pitch, chart.wrap)

@@ -148,8 +148,8 @@ def test_a_sheave_that_was_not_given_is_assumed_and_said() -> None:
 def test_the_most_worn_piece_is_one() -> None:
     """Pieces are relative to the worst joint, in order down the chain."""
     pieces = wear().pieces
-    assert max(w for _, _, w in pieces) == 1
-    assert all(a[1] == pytest.approx(b[0]) for a, b in pairwise(pieces))
+    assert max(p.wear for p in pieces) == 1
+    assert all(a.end == pytest.approx(b.start) for a, b in pairwise(pieces))
 
 
 @pytest.mark.parametrize(

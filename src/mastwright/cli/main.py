@@ -202,6 +202,13 @@ def _add_mast_wear(commands: argparse._SubParsersAction[_Parser]) -> None:
     wear.add_argument("--lacing", help="plates in the outer and in the inner pitch, as 3x4: for elongation")
     wear.add_argument("--plate-thickness", help="thickness of one plate: for elongation")
     wear.add_argument("--pin-diameter", help="pin diameter: for pressure")
+    wear.add_argument(
+        "--reading",
+        action="append",
+        default=[],
+        metavar="SET:FIRST-PIN:PITCHES:LENGTH",
+        help="a length read after these moves, as carriage:1:16:'306.5 mm'; repeat for each",
+    )
     wear.add_argument("--instrument", default="rule", help="what is measured with (default: rule)")
     _common(wear, "units of bare numbers and of what is shown")
     wear.set_defaults(command=_mast_wear)

@@ -60,6 +60,10 @@ class Options:
         self._system = UnitSystem(chosen.units or "metric")
         self.problems: list[Problem] = []
 
+    def given(self, option: str) -> bool:
+        """Return whether an option was written, rightly or wrongly."""
+        return getattr(self._chosen, option.replace("-", "_")) is not None
+
     def value(
         self,
         option: str,
@@ -188,7 +192,7 @@ def _frames(letter: Arrangement, masses: dict[str, Fraction | None], options: Op
     elements = mast_elements(letter.letter)
     for body in ("inner", "middle"):
         sets = [name for name, counts in elements.hangs.items() if body in counts]
-        if sets and getattr(options._chosen, f"{body}_kg") is None:  # noqa: SLF001  its own reader
+        if sets and not options.given(f"{body}-kg"):
             options.problems.append(
                 Problem(
                     f"--{body}-kg",

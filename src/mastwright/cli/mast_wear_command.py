@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+from collections.abc import Sequence
 from fractions import Fraction
 from pathlib import Path
 from typing import Any
@@ -11,6 +12,7 @@ from typing import Any
 from mastwright.chains.elongation import elongation_figures
 from mastwright.chains.strength import standard_gravity
 from mastwright.cli.mast_options import MastGiven, Options, read_mast
+from mastwright.cli.mast_readings import ReadSpan, coefficient_of, read_spans
 from mastwright.cli.mast_state_command import cylinder_forces, force_lines
 from mastwright.cli.text_file import read_text_file
 from mastwright.mast.best_span import MapSpan, best_span, span_at
@@ -19,8 +21,20 @@ from mastwright.mast.figures import mast_figure, mast_figures
 from mastwright.mast.moves import moves_from_csv, set_moves
 from mastwright.mast.state import hung_on, lift_for_stroke
 from mastwright.mast.wear_map import WearMap, wear_map
-from mastwright.mast.wear_rate import elongation_percent, pin_pressure, prior_coefficient
-from mastwright.quantity import Amount, Instrument, Problem, UnitSystem, common_instruments, decimal_text
+from mastwright.mast.wear_rate import (
+    WearCoefficient,
+    elongation_percent,
+    pin_pressure,
+    prior_coefficient,
+)
+from mastwright.quantity import (
+    Amount,
+    Instrument,
+    Problem,
+    UnitSystem,
+    common_instruments,
+    decimal_text,
+)
 from mastwright.wording import amount_text, percent_text, word, words_of
 
 _MOST_CYCLES = Fraction(10**9)
@@ -32,13 +46,16 @@ def mast_wear(chosen: argparse.Namespace) -> int:
     options = Options(chosen)
     parts = _joint(options)
     described = _described(chosen, options)
+    readings = read_spans(chosen, options)
     given = read_mast(chosen, options)
+    for reading in readings:
+        given.letter.chain_set(reading.name, "--reading")
     instrument = common_instruments().find(chosen.instrument, "length", field="--instrument")
     duty = _duty(chosen, given, described)
     document = {
         "arrangement": given.letter.letter,
         "sets": [
-            _set_document(chosen, given, number, duty, parts, instrument)
+            _set_document(chosen, given, number, duty, parts, instrument, readings)
             for number in range(len(given.letter.sets))
         ],
         **cylinder_forces(given),
@@ -92,6 +109,7 @@ def _set_document(
     duty: Duty,
     parts: tuple[float | None, float | None],
     instrument: Instrument,
+    readings: Sequence[ReadSpan],
 ) -> dict[str, Any]:
     loading = given.letter.sets[number]
     name = loading.name
@@ -108,6 +126,10 @@ def _set_document(
         for key, masses in (("loaded", given.loaded), ("empty", given.empty))
     }
     width, pin = parts
+    read = [r for r in readings if r.name == name]
+    coefficient = (
+        prior_coefficient() if width is None else coefficient_of(chart, bend.angle, width, read, instrument)
+    )
     return {
         "set": name,
         "title": loading.title_es if chosen.lang == "es" else loading.title_en,
@@ -116,17 +138,20 @@ def _set_document(
         "strands": given.strands,
         "tension_loaded_n": pull["loaded"],
         "tension_empty_n": pull["empty"],
+        "readings": len(read),
         "pin_pressure_mpa": None if not (width and pin) else pin_pressure(pull["loaded"], pin, width),
-        "profile": _profile(chart, bend.angle, width),
-        "peak_elongation": _peak(chart, bend.angle, width),
+        "profile": _profile(chart, bend.angle, width, coefficient),
+        "peak_elongation": _peak(chart, bend.angle, width, coefficient),
         "best_span": _span(best_span(chart, limit, doubt), given, name, limit, doubt),
         "customary_span": _span(span_at(chart, 1, customary), given, name, limit, doubt),
         "take_up_mm": chart.take_up * limit / 100,
     }
 
 
-def _profile(chart: WearMap, angle: float, width: float | None) -> list[dict[str, float | None]]:
-    per_newton = _per_newton(chart, angle, width, prior_coefficient().median)
+def _profile(
+    chart: WearMap, angle: float, width: float | None, coefficient: WearCoefficient
+) -> list[dict[str, float | None]]:
+    per_newton = _per_newton(chart, angle, width, coefficient.median)
     return [
         {
             "d_mm": float(d),
@@ -142,13 +167,19 @@ def _per_newton(chart: WearMap, angle: float, width: float | None, coefficient: 
     return None if width is None else elongation_percent(1, angle, chart.pitch, width, coefficient)
 
 
-def _peak(chart: WearMap, angle: float, width: float | None) -> dict[str, float] | None:
+def _peak(
+    chart: WearMap, angle: float, width: float | None, coefficient: WearCoefficient
+) -> dict[str, float] | None:
     if width is None:
         return None
-    prior, peak = prior_coefficient(), float(chart.weighted.max())
+    peak = float(chart.weighted.max())
     return {
-        f"{key}_percent": elongation_percent(peak, angle, chart.pitch, width, coefficient)
-        for key, coefficient in (("low", prior.low), ("median", prior.median), ("high", prior.high))
+        f"{key}_percent": elongation_percent(peak, angle, chart.pitch, width, value)
+        for key, value in (
+            ("low", coefficient.low),
+            ("median", coefficient.median),
+            ("high", coefficient.high),
+        )
     }
 
 
@@ -197,7 +228,8 @@ def _text(document: dict[str, Any], language: str, system: UnitSystem) -> str:
         lines.append(f"  {word('mast', 'take_up', language).format(take_up=take_up)}")
         if entry["peak_elongation"] is not None:
             peak = {k.removesuffix("_percent"): f"{v:.2g} %" for k, v in entry["peak_elongation"].items()}
-            lines.append(f"  {word('mast', 'peak', language).format(**peak)}")
+            key = "peak_read" if entry["readings"] else "peak"
+            lines.append(f"  {word('mast', key, language).format(**peak)}")
     return "\n".join([*lines, *force_lines(document, language, system)])
 
 

@@ -7,7 +7,8 @@ of travel, so each crossing counts as a ramp of that width.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
 from math import ceil, floor
 from typing import TYPE_CHECKING
 
@@ -15,6 +16,8 @@ import numpy as np
 
 if TYPE_CHECKING:
     from mastwright.mast.moves import Floats, SetMoves
+
+_BLOCK = 1 << 14
 
 
 @dataclass(frozen=True)
@@ -88,47 +91,59 @@ def wear_map(
     first = floor(-wrap / pitch)
     last = max(ceil(moves.highest / pitch) - 1, 0)
     d: Floats = (np.arange(first, last + 1, dtype=np.float64) + 0.5) * pitch
-    sign = np.where(moves.end > moves.start, 1.0, -1.0)
-    counted = moves.count * sign
-    on = moves.tension * counted
-    off = on * np.where(moves.end > moves.start, 1 / efficiency, efficiency)
-    carried, anchor = _Level(moves, d, pitch, sharp=sharp), _Level(moves, d + wrap, pitch, sharp=sharp)
-    return WearMap(
-        d=d,
-        articulations=carried.total(counted) + anchor.total(counted),
-        weighted=carried.total(on) + anchor.total(off),
-        pitch=pitch,
-        wrap=wrap,
-    )
+    articulations, weighted = np.zeros(len(d)), np.zeros(len(d))
+    carried, anchor = (_Level(levels, pitch, sharp=sharp) for levels in (d, d + wrap))
+    for block in _blocks(moves):
+        up = block.end > block.start
+        counted = np.where(up, block.count, -block.count)
+        on = block.tension * counted
+        off = on * np.where(up, 1 / efficiency, efficiency)
+        for level, pulled in ((carried, on), (anchor, off)):
+            plain, weights = level.totals(block, (counted, pulled))
+            articulations += plain
+            weighted += weights
+    return WearMap(d, np.maximum(articulations, 0), np.maximum(weighted, 0), pitch, wrap)
+
+
+def _blocks(moves: SetMoves) -> Iterator[SetMoves]:
+    """Yield the moves in blocks that stay in the processor's cache."""
+    for first in range(0, len(moves.start), _BLOCK):
+        part = slice(first, first + _BLOCK)
+        yield replace(
+            moves,
+            start=moves.start[part],
+            end=moves.end[part],
+            tension=moves.tension[part],
+            count=moves.count[part],
+        )
 
 
 class _Level:
-    """Which joints each move takes past one point of the path, in time linear in moves and joints."""
+    """How often each joint passes one point of the path, in time linear in moves and joints."""
 
-    def __init__(self, moves: SetMoves, levels: Floats, pitch: float, *, sharp: bool) -> None:
+    def __init__(self, levels: Floats, pitch: float, *, sharp: bool) -> None:
         self._joints = len(levels)
-        self._reached = levels > -pitch / 2 if not sharp else levels > 0
-        self._start = self._place(moves.start, levels[0], pitch, sharp=sharp)
-        self._end = self._place(moves.end, levels[0], pitch, sharp=sharp)
+        self._reached = levels > 0 if sharp else levels > -pitch / 2
+        self._first = float(levels[0])
+        self._pitch = pitch
+        self._sharp = sharp
 
-    def _place(
-        self, strokes: Floats, first: float, pitch: float, *, sharp: bool
-    ) -> tuple[np.typing.NDArray[np.intp], Floats]:
+    def _place(self, strokes: Floats) -> tuple[np.typing.NDArray[np.intp], Floats]:
         """Return how many joints a stroke has taken past whole, and the share of the next."""
-        passed = (strokes - first) / pitch
-        passed = np.ceil(passed) if sharp else passed + 0.5
+        passed = (strokes - self._first) / self._pitch
+        passed = np.ceil(passed) if self._sharp else passed + 0.5
         passed = np.clip(passed, 0, self._joints)
         whole = passed.astype(np.intp)
         return whole, passed - whole
 
-    def total(self, weights: Floats) -> Floats:
-        """Return the sum over the moves for each joint."""
-        size = self._joints + 1
-        passed = np.zeros(size)
-        partly = np.zeros(size)
-        for (whole, share), signed in ((self._end, weights), (self._start, -weights)):
-            passed += np.bincount(whole, signed, size)
-            partly += np.bincount(whole, signed * share, size)
-        # a joint is passed by every stroke that lies beyond it; what cancels leaves rounding, never wear
-        beyond = passed[::-1].cumsum()[::-1][1:] + partly[:-1]
-        return np.where(self._reached, np.maximum(beyond, 0), 0)
+    def totals(self, moves: SetMoves, weightings: Sequence[Floats]) -> Iterator[Floats]:
+        """Yield for each weighting of the moves its sum at each joint."""
+        places = self._place(moves.end), self._place(moves.start)
+        for weights in weightings:
+            passed, partly = np.zeros(self._joints + 1), np.zeros(self._joints + 1)
+            for (whole, share), signed in zip(places, (weights, -weights), strict=True):
+                passed += np.bincount(whole, signed, self._joints + 1)
+                partly += np.bincount(whole, signed * share, self._joints + 1)
+            # a joint is passed by every stroke that lies beyond it; what cancels leaves rounding, not wear
+            beyond = passed[::-1].cumsum()[::-1][1:] + partly[:-1]
+            yield np.where(self._reached, beyond, 0)

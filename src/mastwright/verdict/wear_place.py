@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 
 from mastwright.chains.spans import customary_spans
 from mastwright.chains.strength import standard_gravity
+from mastwright.mast.path_drawing import WornPiece
 from mastwright.quantity import Amount, Instrument, Note, common_instruments
 from mastwright.verdict.chain_verdict import JudgedSet
 from mastwright.verdict.policy import Policy
@@ -20,9 +21,7 @@ if TYPE_CHECKING:
     from mastwright.mast.best_span import MapSpan
     from mastwright.mast.duty import Duty
     from mastwright.mast.elements import MastElements
-    from mastwright.mast.wear_map import WearMap
 
-_PIECES = 48
 _WORTH_SAYING = 0.95
 
 
@@ -33,8 +32,7 @@ class SetWear:
     Parameters
     ----------
     pieces
-        Of the chain from the sheave down: start, end (mm, as in the wear map) and wear relative to the
-        worst joint.
+        Of the chain from the sheave down, with their wear relative to the worst joint.
     pitch, wrap, longest_stroke
         mm.
     first_pin, pitches
@@ -50,7 +48,7 @@ class SetWear:
     """
 
     set_name: str
-    pieces: tuple[tuple[float, float, float], ...]
+    pieces: tuple[WornPiece, ...]
     pitch: float
     wrap: float
     longest_stroke: float
@@ -82,6 +80,7 @@ def set_wear(judged: JudgedSet, truck: Truck, policy: Policy) -> SetWear | None:
     from mastwright.mast.best_span import best_span, span_at  # noqa: PLC0415
     from mastwright.mast.elements import mast_elements  # noqa: PLC0415
     from mastwright.mast.figures import mast_figures  # noqa: PLC0415
+    from mastwright.mast.map_pieces import map_pieces  # noqa: PLC0415
     from mastwright.mast.moves import set_moves  # noqa: PLC0415
     from mastwright.mast.state import body_masses, lift_for_stroke  # noqa: PLC0415
     from mastwright.mast.wear_map import wear_map  # noqa: PLC0415
@@ -136,7 +135,7 @@ def set_wear(judged: JudgedSet, truck: Truck, policy: Policy) -> SetWear | None:
         notes.append(Note("duty-assumed", {"source": "; ".join(dict.fromkeys(map(str, duty.assumed)))}))
     return SetWear(
         set_name=judged.chain_set.name,
-        pieces=_pieces(chart),
+        pieces=map_pieces(chart),
         pitch=chart.pitch,
         wrap=chart.wrap,
         longest_stroke=way.highest,
@@ -196,18 +195,3 @@ def _dilution_notes(dilutions: tuple[tuple[SpanReading, float, float], ...]) -> 
             read, most = (Amount(Fraction(100 * d), "percent") for d in (share, best))
             said.append(Note("span-diluted", {"strand": span.strand, "share": read, "best": most}))
     return said
-
-
-def _pieces(chart: WearMap) -> tuple[tuple[float, float, float], ...]:
-    """Return the map in at most so many pieces, each with its most worn joint."""
-    peak = float(chart.weighted.max())
-    step = max(1, -(-len(chart.d) // _PIECES))
-    half = chart.pitch / 2
-    return tuple(
-        (
-            float(chart.d[i]) - half,
-            float(chart.d[min(i + step, len(chart.d)) - 1]) + half,
-            round(float(chart.weighted[i : i + step].max()) / peak, 4),
-        )
-        for i in range(0, len(chart.d), step)
-    )

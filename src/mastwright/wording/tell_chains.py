@@ -50,7 +50,7 @@ def _wear(teller: Teller, judged: JudgedSet) -> Document | None:
                 "pitch_mm": wear.pitch,
                 "wrap_mm": wear.wrap,
                 "longest_stroke_mm": wear.longest_stroke,
-                "pieces": [{"from_mm": a, "to_mm": b, "wear": w} for a, b, w in wear.pieces],
+                "pieces": [{"from_mm": p.start, "to_mm": p.end, "wear": p.wear} for p in wear.pieces],
                 "first_pin": wear.first_pin,
                 "pitches": wear.pitches,
                 "clear_stroke_mm": wear.clear_stroke,
