@@ -198,6 +198,7 @@ def _add_mast_wear(commands: argparse._SubParsersAction[_Parser]) -> None:
     wear.add_argument("--duty", help="instead of --moves, in words: floor work, mixed, high racking")
     wear.add_argument("--cycles", help="how many storage cycles of --duty")
     wear.add_argument("--lift-height", help="highest rack of --duty")
+    wear.add_argument("--svg", metavar="FILE", help="write the chain paths with their wear as a drawing")
     wear.add_argument("--sharp", action="store_true", help="count a bend at once, not over one pitch")
     wear.add_argument("--lacing", help="plates in the outer and in the inner pitch, as 3x4: for elongation")
     wear.add_argument("--plate-thickness", help="thickness of one plate: for elongation")
@@ -209,7 +210,7 @@ def _add_mast_wear(commands: argparse._SubParsersAction[_Parser]) -> None:
         metavar="SET:FIRST-PIN:PITCHES:LENGTH",
         help="a length read after these moves, as carriage:1:16:'306.5 mm'; repeat for each",
     )
-    wear.add_argument("--instrument", default="rule", help="what is measured with (default: rule)")
+    wear.add_argument("--instrument", help="what is measured with (default: rule)")
     _common(wear, "units of bare numbers and of what is shown")
     wear.set_defaults(command=_mast_wear)
 
@@ -223,6 +224,7 @@ def _add_mast_state(commands: argparse._SubParsersAction[_Parser]) -> None:
 
 
 def _mast_options(parser: _Parser) -> None:
+    parser.add_argument("mast_file", nargs="?", metavar="MAST.toml", help="options written down in a file")
     parser.add_argument("--arrangement", help="letter of the mast, A to E")
     parser.add_argument("--strands", help="strands of each chain set")
     parser.add_argument("--pitch", help="one pitch, pin centre to pin centre")

@@ -8,6 +8,7 @@ from fractions import Fraction
 from typing import Any
 
 from mastwright.chains.strength import standard_gravity
+from mastwright.cli.mast_file import with_file
 from mastwright.cli.mast_options import MastGiven, Options, read_mast
 from mastwright.mast.elements import FREE_LIFT, MAIN
 from mastwright.mast.figures import mast_figures
@@ -18,6 +19,7 @@ from mastwright.wording import amount_text, word, words_of
 
 def mast_state(chosen: argparse.Namespace) -> int:
     """Print what the mast does at the height given."""
+    chosen = with_file(chosen)
     language = chosen.lang or "en"
     options = Options(chosen)
     height = options.value(

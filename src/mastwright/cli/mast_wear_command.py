@@ -11,6 +11,8 @@ from typing import Any
 
 from mastwright.chains.elongation import elongation_figures
 from mastwright.chains.strength import standard_gravity
+from mastwright.cli.mast_drawing import mast_drawing
+from mastwright.cli.mast_file import with_file
 from mastwright.cli.mast_options import MastGiven, Options, read_mast
 from mastwright.cli.mast_readings import ReadSpan, coefficient_of, read_spans
 from mastwright.cli.mast_state_command import cylinder_forces, force_lines
@@ -42,6 +44,7 @@ _MOST_CYCLES = Fraction(10**9)
 
 def mast_wear(chosen: argparse.Namespace) -> int:
     """Print the wear map of every chain set and the span to measure."""
+    chosen = with_file(chosen)
     language = chosen.lang or "en"
     options = Options(chosen)
     parts = _joint(options)
@@ -50,9 +53,9 @@ def mast_wear(chosen: argparse.Namespace) -> int:
     given = read_mast(chosen, options)
     for reading in readings:
         given.letter.chain_set(reading.name, "--reading")
-    instrument = common_instruments().find(chosen.instrument, "length", field="--instrument")
+    instrument = common_instruments().find(chosen.instrument or "rule", "length", field="--instrument")
     duty = _duty(chosen, given, described)
-    document = {
+    document: dict[str, Any] = {
         "arrangement": given.letter.letter,
         "sets": [
             _set_document(chosen, given, number, duty, parts, instrument, readings)
@@ -62,6 +65,9 @@ def mast_wear(chosen: argparse.Namespace) -> int:
         "assumed": [*given.assumed, *map(str, duty.assumed), *_assumed_wear(parts)],
         "cautions": list(words_of("cautions", language)),
     }
+    if chosen.svg:
+        drawing = mast_drawing(document["sets"], float(given.pitch), language)
+        Path(chosen.svg).write_text(drawing, encoding="utf-8")
     if chosen.json:
         print(json.dumps(document, ensure_ascii=False, indent=2))
     else:

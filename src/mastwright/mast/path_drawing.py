@@ -119,15 +119,11 @@ def draw_path(
 
 def stacked(drawings: Sequence[str]) -> str:
     """Return several drawn paths in one SVG, one below the other."""
-    size = f'width="{_n(_WIDTH)}" height="{_n(_HEIGHT)}"'
-    parts = [
-        drawing.replace(
-            "<svg ", f'<svg y="{_n(i * _HEIGHT)}" width="{_n(_WIDTH)}" height="{_n(_HEIGHT)}" ', 1
-        )
-        for i, drawing in enumerate(drawings)
-    ]
-    height = _n(_HEIGHT * len(drawings))
-    return f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {_n(_WIDTH)} {height}">{"".join(parts)}</svg>\n'
+    width = _n(_WIDTH)
+    size = f'width="{width}" height="{_n(_HEIGHT)}"'
+    parts = [d.replace("<svg ", f'<svg y="{_n(i * _HEIGHT)}" {size} ', 1) for i, d in enumerate(drawings)]
+    box = f'viewBox="0 0 {width} {_n(_HEIGHT * len(drawings))}"'
+    return f'<svg xmlns="http://www.w3.org/2000/svg" {box}>{"".join(parts)}</svg>\n'
 
 
 def _panel(

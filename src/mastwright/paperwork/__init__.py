@@ -2,7 +2,7 @@
 
 from mastwright.paperwork.card import card_pdf
 from mastwright.paperwork.judgement import FORMAT, check_judgement
-from mastwright.paperwork.labels import languages
+from mastwright.paperwork.labels import labels, languages
 from mastwright.paperwork.order import order_pdf
 from mastwright.paperwork.papers import papers
 from mastwright.paperwork.refusal import refusal_pdf
@@ -13,6 +13,7 @@ __all__ = [
     "FORMAT",
     "card_pdf",
     "check_judgement",
+    "labels",
     "languages",
     "order_pdf",
     "papers",
