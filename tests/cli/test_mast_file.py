@@ -99,3 +99,24 @@ def test_the_drawing_shows_every_set(
     root = ET.fromstring(file.read_text("utf-8"))  # noqa: S314  our own drawing
     assert len(root) == 2
     assert all(part[0].text for part in root)
+
+
+def test_hidden_pins_move_the_best_span_down(capsys: pytest.CaptureFixture[str]) -> None:
+    """What cannot be reached is not told as the place to measure."""
+    file = str(EXAMPLES / "mast.toml")
+    second = printed(capsys, "mast", "wear", file, "--hidden-pins", "5")
+    assert isinstance(second, dict)
+    assert [entry["best_span"]["first_pin"] > 5 for entry in second["sets"]] == [True, True]
+
+
+def test_half_a_hidden_pin_is_refused(capsys: pytest.CaptureFixture[str]) -> None:
+    """Pins are counted."""
+    file = str(EXAMPLES / "mast.toml")
+    assert "whole number of pins" in refused(capsys, "mast", "wear", file, "--hidden-pins", "2.5")
+
+
+def test_a_chain_hidden_beyond_its_wear_has_no_span(capsys: pytest.CaptureFixture[str]) -> None:
+    """Below the largest stroke nothing wears, and no span is told."""
+    found = printed(capsys, "mast", "wear", str(EXAMPLES / "mast.toml"), "--hidden-pins", "900")
+    assert isinstance(found, dict)
+    assert [entry["best_span"] for entry in found["sets"]] == [None, None]

@@ -198,6 +198,7 @@ def _add_mast_wear(commands: argparse._SubParsersAction[_Parser]) -> None:
     wear.add_argument("--duty", help="instead of --moves, in words: floor work, mixed, high racking")
     wear.add_argument("--cycles", help="how many storage cycles of --duty")
     wear.add_argument("--lift-height", help="highest rack of --duty")
+    wear.add_argument("--hidden-pins", help="pins below the sheave that cannot be reached (default: 0)")
     wear.add_argument("--svg", metavar="FILE", help="write the chain paths with their wear as a drawing")
     wear.add_argument("--sharp", action="store_true", help="count a bend at once, not over one pitch")
     wear.add_argument("--lacing", help="plates in the outer and in the inner pitch, as 3x4: for elongation")

@@ -14,7 +14,7 @@ _NOT_OPTIONS = {"command", "mast_file", "json", "svg"}
 # One file serves both mast commands: what only the other one asks for is passed over.
 _OF_EITHER = {
     "moves", "duty", "cycles", "lift_height", "sharp", "lacing", "plate_thickness", "pin_diameter", "reading",
-    "instrument", "height",
+    "instrument", "hidden_pins", "height",
 }  # fmt: skip
 
 

@@ -40,6 +40,7 @@ from mastwright.quantity import (
 from mastwright.wording import amount_text, percent_text, word, words_of
 
 _MOST_CYCLES = Fraction(10**9)
+_MOST_HIDDEN = Fraction(1000)
 
 
 def mast_wear(chosen: argparse.Namespace) -> int:
@@ -50,6 +51,7 @@ def mast_wear(chosen: argparse.Namespace) -> int:
     parts = _joint(options)
     described = _described(chosen, options)
     readings = read_spans(chosen, options)
+    hidden = _hidden(chosen, options)
     given = read_mast(chosen, options)
     for reading in readings:
         given.letter.chain_set(reading.name, "--reading")
@@ -58,7 +60,7 @@ def mast_wear(chosen: argparse.Namespace) -> int:
     document: dict[str, Any] = {
         "arrangement": given.letter.letter,
         "sets": [
-            _set_document(chosen, given, number, duty, parts, instrument, readings)
+            _set_document(chosen, given, number, duty, parts, instrument, readings, hidden)
             for number in range(len(given.letter.sets))
         ],
         **cylinder_forces(given),
@@ -73,6 +75,14 @@ def mast_wear(chosen: argparse.Namespace) -> int:
     else:
         print(_text(document, language, UnitSystem(chosen.units or "metric")))
     return 0
+
+
+def _hidden(chosen: argparse.Namespace, options: Options) -> int:
+    """Return how many pins below the sheave cannot be reached."""
+    number = options.value("hidden-pins", "ratio", most=_MOST_HIDDEN) or Fraction(0)
+    if number.denominator != 1:
+        options.problems.append(Problem("--hidden-pins", chosen.hidden_pins, "a whole number of pins"))
+    return int(number)
 
 
 def _joint(options: Options) -> tuple[float | None, float | None]:
@@ -116,6 +126,7 @@ def _set_document(
     parts: tuple[float | None, float | None],
     instrument: Instrument,
     readings: Sequence[ReadSpan],
+    hidden: int,
 ) -> dict[str, Any]:
     loading = given.letter.sets[number]
     name = loading.name
@@ -148,7 +159,7 @@ def _set_document(
         "pin_pressure_mpa": None if not (width and pin) else pin_pressure(pull["loaded"], pin, width),
         "profile": _profile(chart, bend.angle, width, coefficient),
         "peak_elongation": _peak(chart, bend.angle, width, coefficient),
-        "best_span": _span(best_span(chart, limit, doubt), given, name, limit, doubt),
+        "best_span": _span(best_span(chart, limit, doubt, hidden), given, name, limit, doubt),
         "customary_span": _span(span_at(chart, 1, customary), given, name, limit, doubt),
         "take_up_mm": chart.take_up * limit / 100,
     }

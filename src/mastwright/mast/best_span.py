@@ -102,7 +102,7 @@ def span_at(chart: WearMap, first_pin: int, pitches: int) -> MapSpan | None:
     return _span(chart, first_pin, pitches, worn / peak)
 
 
-def best_span(chart: WearMap, limit: float, uncertainty: float) -> MapSpan | None:
+def best_span(chart: WearMap, limit: float, uncertainty: float, hidden_pins: int = 0) -> MapSpan | None:
     """Return the even span that reads the worst joint best at the limit, or None if nothing has worn.
 
     A longer span reads more finely and mixes in less worn joints; the best one has the least mean
@@ -116,12 +116,15 @@ def best_span(chart: WearMap, limit: float, uncertainty: float) -> MapSpan | Non
         Elongation of the worst joint for which to choose, percent.
     uncertainty
         Standard uncertainty of a length over any span, mm.
+    hidden_pins
+        How many pins below the sheave cannot be reached with the mast lowered: the second best is then
+        the best one below them.
 
     **Source**: least mean square error (computed).
     """
     peak = float(chart.weighted.max())
-    clear = chart.weighted[chart.d > 0]
-    if peak <= 0:
+    clear = chart.weighted[chart.d > 0][hidden_pins:]
+    if peak <= 0 or not len(clear):
         return None
     sums = np.concatenate([[0.0], np.cumsum(clear), [float(clear.sum())]])  # past the map nothing wears
     candidates: list[tuple[float, int, int, float]] = []
@@ -132,7 +135,7 @@ def best_span(chart: WearMap, limit: float, uncertainty: float) -> MapSpan | Non
         error = (limit * (1 - dilution)) ** 2 + (100 * uncertainty / (pitches * chart.pitch)) ** 2
         candidates.append((error, place, pitches, dilution))
     _, place, pitches, dilution = min(candidates)
-    return _span(chart, place + 1, pitches, dilution)
+    return _span(chart, hidden_pins + place + 1, pitches, dilution)
 
 
 def _span(chart: WearMap, first_pin: int, pitches: int, dilution: float) -> MapSpan:
