@@ -120,3 +120,18 @@ def test_a_chain_hidden_beyond_its_wear_has_no_span(capsys: pytest.CaptureFixtur
     found = printed(capsys, "mast", "wear", str(EXAMPLES / "mast.toml"), "--hidden-pins", "900")
     assert isinstance(found, dict)
     assert [entry["best_span"] for entry in found["sets"]] == [None, None]
+
+
+def test_masses_of_frames_that_the_mast_does_not_have_are_passed_over_and_said(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    """One sheet of masses may serve several trucks: the result is the same, and says so."""
+    file, more = str(EXAMPLES / "mast.toml"), ["--arrangement", "A", "--height", "1000"]
+    plain = printed(capsys, "mast", "state", file, *more)
+    both = printed(capsys, "mast", "state", file, *more, "--middle-kg", "200", "--first-kg", "0")
+    assert isinstance(plain, dict)
+    assert isinstance(both, dict)
+    assert both["sets"] == plain["sets"]
+    assert [said for said in both["assumed"] if "not used" in said] == [
+        "--middle-kg is not used: mast A has no such moving frame"
+    ]

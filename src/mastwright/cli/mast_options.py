@@ -158,7 +158,7 @@ def read_mast(chosen: argparse.Namespace, options: Options) -> MastGiven:
         )
     }
     if letter is not None:
-        _frames(letter, masses, options)
+        _frames(letter, options)
     options.done()
     assert letter is not None  # noqa: S101  else there was a problem
     assert pitch is not None  # noqa: S101
@@ -175,7 +175,7 @@ def read_mast(chosen: argparse.Namespace, options: Options) -> MastGiven:
         load=load,
         loaded=body_masses(load, carriage, *frames),
         empty=body_masses(Fraction(0), carriage, *frames),
-        assumed=assumed,
+        assumed=(*assumed, *_passed_over(letter, masses)),
     )
 
 
@@ -187,7 +187,7 @@ def _arrangement(chosen: argparse.Namespace, options: Options) -> Arrangement | 
         return None
 
 
-def _frames(letter: Arrangement, masses: dict[str, Fraction | None], options: Options) -> None:
+def _frames(letter: Arrangement, options: Options) -> None:
     """Ask for the mass of every frame that hangs on a chain; what only a cylinder lifts may stay out."""
     elements = mast_elements(letter.letter)
     for body in ("inner", "middle"):
@@ -200,12 +200,16 @@ def _frames(letter: Arrangement, masses: dict[str, Fraction | None], options: Op
                     f"mass of the {body} frame in kg: it hangs on {', '.join(sets)} chains",
                 )
             )
-    moving = {*elements.rises[MAIN]}
-    for body in ("inner", "middle", "first"):
-        if masses[body] is not None and body not in moving:
-            options.problems.append(
-                Problem(f"--{body}-kg", str(masses[body]), f"mast {letter.letter} has no such moving frame")
-            )
+
+
+def _passed_over(letter: Arrangement, masses: dict[str, Fraction | None]) -> tuple[str, ...]:
+    """Return what was given of frames that this mast does not have: one sheet of masses may serve several."""
+    moving = mast_elements(letter.letter).rises[MAIN]
+    return tuple(
+        f"--{body}-kg is not used: mast {letter.letter} has no such moving frame"
+        for body in ("inner", "middle", "first")
+        if masses[body] and body not in moving
+    )
 
 
 def _bend(
