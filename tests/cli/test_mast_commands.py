@@ -210,7 +210,6 @@ BAD = [
     ((*STATE, *A, "--load-kg", "-1"), ["--load-kg"]),
     ((*STATE, *A, "--load-kg", "5 mm"), ["--load-kg"]),
     ((*STATE, *A, "--height", "1e9"), ["--height"]),
-    ((*STATE, *A, "--middle-kg", "100"), ["--middle-kg"]),
     ((*STATE, "--arrangement", "C", *CHAIN, *LOAD), ["--inner-kg"]),
     ((*STATE, "--arrangement", "E", *CHAIN, *LOAD), ["--inner-kg", "--middle-kg"]),
     ((*STATE, *A, "--sheave", "0.5", "--plate-height", "1", "--figure-eight"), ["--sheave"]),
