@@ -7,11 +7,12 @@ published in ``docs/schema/judgement.json``.
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 
 from mastwright import __version__
 from mastwright.chains.conditions import conditions
-from mastwright.checks import Severity
-from mastwright.quantity import Amount, Source, UnitSystem, decimal_text
+from mastwright.checks import Severity, catalogue
+from mastwright.quantity import Amount, Note, Source, UnitSystem, decimal_text
 from mastwright.verdict import JudgedItem, JudgedVisit, OrderLine
 from mastwright.visits import Refusal
 from mastwright.wording.amounts import amount_text
@@ -126,7 +127,10 @@ def _reasons(teller: Teller) -> list[Document]:
     reasons = []
     for rank, item in enumerate(_named_once(teller.judged.dangers), 1):
         told = teller.item(item)
-        sentences = " ".join(str(s) for s in _list(told["reasons"]))
+        # Of what was only seen, the remarks say what it was: which leak, of which fluid.
+        seen = item.kind == "check" and item.limit is None
+        said = [*_list(told["reasons"]), *(_list(told["notes"]) if seen else [])]
+        sentences = " ".join(str(s) for s in said)
         reasons.append(
             {
                 "rank": rank,
@@ -226,14 +230,23 @@ def _why_refused(teller: Teller, item: JudgedItem) -> list[str]:
 def _next_visit(teller: Teller) -> Document:
     due = teller.judged.next_visit
     bounds = [
-        {"text": say(b.why, teller.language, teller.system), "by": b.by.isoformat()} for b in due.bounds
+        {"text": say(_named(teller, b.why), teller.language, teller.system), "by": b.by.isoformat()}
+        for b in due.bounds
     ]
     return {
         "by": due.by.isoformat(),
         "hours_text": amount_text(Amount(due.service_hours, "hours"), teller.system),
-        "because": say(due.because, teller.language, teller.system),
+        "because": say(_named(teller, due.because), teller.language, teller.system),
         "bounds": bounds,
     }
+
+
+def _named(teller: Teller, why: Note) -> Note:
+    """Return a reason for the next visit with a check's title for its id."""
+    item = why.params.get("item")
+    if item not in catalogue():
+        return why
+    return replace(why, params={"item": check_text(str(item), "title", teller.language)})
 
 
 def _duty(teller: Teller, text: str, source: Source) -> Document:
