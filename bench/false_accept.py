@@ -35,10 +35,11 @@ _BARS = (
     f"limit + 3u and beyond; missed means by more than {STANDARD_ERRORS} standard errors of the draws."
 )
 _WHY = (
-    "Where a bar is missed at the limit: the guard mark leaves room for u as if a reading could fall "
-    "anywhere, but it falls on a graduation and stands for half of one either side. Where the last "
-    "graduation that is let through lies close under the guard mark, more than 2.5 % round down to it; "
-    "elsewhere fewer do. Customary spans are multiples of a foot, so the place is the same for most chains."
+    "Where a bar is missed at the limit: the guard mark leaves the whole half graduation and z times what "
+    "is then left of the stated u. Readings that scatter by the whole stated u and are rounded on top are "
+    "less sure than the table says. Where the last graduation let through lies close under the guard mark, "
+    "more of them round down to it; elsewhere fewer do. Customary spans are multiples of a foot, so the "
+    "place is the same for most chains."
 )
 _DRIFTED_REMARK = "No bar binds here: the table shows what an assumption costs that no longer holds."
 _HEADER = (
