@@ -36,7 +36,7 @@ def problems(*texts: str) -> list[Problem]:
 
 def test_a_limit_is_read_with_its_source() -> None:
     """Figure, direction, who sets it and how that is known."""
-    (found,) = read(toml()).for_check("MST-08", "Heron 16")
+    (found,) = read(toml()).for_check("MST-08", "Ormel 16")
     assert (found.check_id, found.model, found.governs) == ("MST-08", "", False)
     assert (found.limit.at, found.limit.dimension, found.limit.worse) == (Fraction(1), "length", Worse.HIGHER)
     assert found.limit.kind is LimitKind.MAKER
@@ -78,10 +78,10 @@ def test_a_limit_may_govern() -> None:
     assert found.governs
 
 
-@pytest.mark.parametrize(("model", "count"), [("Heron 16", 2), ("Badger 30", 1), ("", 1)])
+@pytest.mark.parametrize(("model", "count"), [("Ormel 16", 2), ("Tolvane 30", 1), ("", 1)])
 def test_a_limit_is_for_its_model(model: str, count: int) -> None:
     """One without model is for all trucks, one with a model for no other."""
-    both = read(toml(), toml(model='"Heron 16"'))
+    both = read(toml(), toml(model='"Ormel 16"'))
     assert len(both) == 2
     assert len(both.for_check("MST-08", model)) == count
 
@@ -99,7 +99,7 @@ def test_files_are_read_together() -> None:
 def test_no_limits_is_an_empty_set() -> None:
     """A shop without a file holds nothing."""
     assert len(NO_LIMITS) == 0
-    assert NO_LIMITS.for_check("MST-08", "Heron 16") == ()
+    assert NO_LIMITS.for_check("MST-08", "Ormel 16") == ()
 
 
 @pytest.mark.parametrize(

@@ -15,7 +15,7 @@ POLICY = shop_policy()
 FORK = ('original = "40 mm"', 'original_from = "marking"', 'instrument = "calliper"')
 
 
-def limits(name: str, *fields: str, model: str = "Badger 30") -> ShopLimits:
+def limits(name: str, *fields: str, model: str = "Tolvane 30") -> ShopLimits:
     """Return one limit of a shop's file."""
     rows = [
         "[[limit]]",
@@ -114,7 +114,7 @@ def test_a_check_without_the_makers_limit_is_not_judged() -> None:
     assert not item.blocks
 
 
-@pytest.mark.parametrize(("model", "verdict"), [("Badger 30", "fit"), ("Heron 16", "not judged")])
+@pytest.mark.parametrize(("model", "verdict"), [("Tolvane 30", "fit"), ("Ormel 16", "not judged")])
 def test_a_makers_limit_is_for_its_model(model: str, verdict: str) -> None:
     """A limit of another model judges nothing."""
     own = limits("MST-08", 'at_most = "1.5 mm"', model=model)

@@ -175,7 +175,7 @@ TRUCK_FAULTS = [
     ("lifts_people = 1", "truck.lifts_people", "true or false"),
     ('rated_capacity = "3 tons"', "truck.rated_capacity", "a ton may be 1000 kg, 2000 lb or 2240 lb"),
     ('colour = "red"', "truck.colour", "a known field"),
-    ('modell = "Badger 30"', "truck.modell", "did you mean 'model'?"),
+    ('modell = "Tolvane 30"', "truck.modell", "did you mean 'model'?"),
     ('mast = { arrangement = "Z" }', "truck.mast.arrangement", "A"),
     ('mast = { carriage = "3 kg" }', "truck.mast.carriage", "did you mean 'carriage_mass'?"),
     ("mast = 3", "truck.mast", "a table, [truck.mast]"),

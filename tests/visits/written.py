@@ -52,7 +52,7 @@ name = "Larkspur Lumber Yard"
 id = "B30-11"
 kind = "counterbalance"
 power = "electric"
-model = "Badger 30"
+model = "Tolvane 30"
 hours = "9 812 h"
 {truck}
 """ + "\n".join(blocks or (chain(),))

@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from mastwright.checks.answer import AnswerField
 from mastwright.checks.case import Case
+from mastwright.checks.figures import constant
 from mastwright.checks.mast_drift import at_fork, mean_speed, per_ten_minutes, tilt_from_stroke
 from mastwright.checks.outcome import Outcome
 from mastwright.checks.rule import Rule, quantity, value_and
@@ -43,7 +44,7 @@ def _tilt_drift(case: Case) -> Outcome:
     if answers.has("stroke") and answers.has("arm"):
         stroke, arm = answers.value("stroke"), answers.value("arm")
         angle = Fraction(tilt_from_stroke(stroke, arm))
-        step = Fraction(1)
+        step = constant("tilt_stroke_step")
         near = min(stroke + step, arm), max(stroke - step, Fraction(0))
         doubt = max(abs(tilt_from_stroke(other, arm) - float(angle)) for other in near) / 2
     elif answers.has("value"):

@@ -4,7 +4,7 @@ Each file is TOML with one table a limit::
 
     [[limit]]
     check = "MST-08"                     # which check; chains are set by the visit's policy
-    model = "Heron 16"                   # the truck's model as written in the visit; left out = all trucks
+    model = "Ormel 16"                   # the truck's model as written in the visit; left out = all trucks
     at_most = "1.0 mm"                   # or at_least, or both for a range
     kind = "maker"                       # maker or shop
     governs = true                       # optional: this maker's limit is used even where another is tighter;

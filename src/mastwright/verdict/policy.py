@@ -26,6 +26,8 @@ class Policy:
         Latest date of a repair that does not stop the truck.
     strands_differ, shorter_than_new
         In standard uncertainties; see ``tables/policy.csv``.
+    span_worth
+        Share of what the best place would read, below which a span is warned about.
     """
 
     highest_doubt: float
@@ -36,6 +38,7 @@ class Policy:
     repair_days: int
     strands_differ: float
     shorter_than_new: float
+    span_worth: float
 
 
 @cache
@@ -69,6 +72,7 @@ def shop_policy(discard_percent: Fraction | None = None, highest_doubt: float | 
         repair_days=int(figures["repair_days"]),
         strands_differ=float(figures["strands_differ"]),
         shorter_than_new=float(figures["shorter_than_new"]),
+        span_worth=float(figures["span_worth"]),
     )
     if highest_doubt is not None:
         top = float(figures["highest_doubt_allowed"])

@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from mastwright.mast.duty import Duty
     from mastwright.mast.elements import MastElements
 
-_WORTH_SAYING = 0.95
+_ASSUMED_WORK = "mixed"
 
 
 @dataclass(frozen=True)
@@ -123,7 +123,7 @@ def set_wear(judged: JudgedSet, truck: Truck, policy: Policy) -> SetWear | None:
         for read in (span_at(chart, span.first_pin, customary_spans(chain)[0]),)
         if read is not None
     ]
-    notes += _dilution_notes(dilutions)
+    notes += _dilution_notes(dilutions, policy.span_worth)
     if use.sheave is None:
         notes.append(
             Note(
@@ -166,7 +166,7 @@ def _path_name(judged: JudgedSet, elements: MastElements) -> str | None:
 
 def _duty(truck: Truck, load: float) -> Duty | None:
     """Return the moves from rack levels or from plain words; without either a mixed duty is assumed."""
-    from mastwright.mast.duty import RackLevel, described_duties, described_duty, rack_duty  # noqa: PLC0415
+    from mastwright.mast.duty import RackLevel, described_duty, rack_duty  # noqa: PLC0415
 
     use = truck.use
     travel = None if use.travel_height is None else float(use.travel_height)
@@ -175,7 +175,7 @@ def _duty(truck: Truck, load: float) -> Duty | None:
         return rack_duty(levels, 1, load, travel)
     if truck.lift_height is None:
         return None
-    words = use.work or list(described_duties())[1]
+    words = use.work or _ASSUMED_WORK
     return described_duty(words, 1, load, float(truck.lift_height.canonical))
 
 
@@ -187,11 +187,11 @@ def _hook_note(span: MapSpan, height: Fraction | None) -> Note:
     return Note("hook-here-or-raised", {"pitches": pitches, "first": first, "last": last, "height": raised})
 
 
-def _dilution_notes(dilutions: tuple[tuple[SpanReading, float, float], ...]) -> list[Note]:
+def _dilution_notes(dilutions: tuple[tuple[SpanReading, float, float], ...], worth: float) -> list[Note]:
     """Warn of spans that read clearly less of the wear than as long a span at the best place would."""
     said = []
     for span, share, best in dilutions:
-        if share < _WORTH_SAYING * best:
+        if share < worth * best:
             read, most = (Amount(Fraction(100 * d), "percent") for d in (share, best))
             said.append(Note("span-diluted", {"strand": span.strand, "share": read, "best": most}))
     return said
