@@ -112,3 +112,12 @@ def test_a_probability_in_percent(probability: float, text: str) -> None:
 def test_a_probability_is_never_nothing_or_certain(probability: float) -> None:
     """Rounding never says that something cannot be or must be."""
     assert percent_text(probability) not in {"0.0 %", "100.0 %"}
+
+
+@pytest.mark.parametrize(
+    ("percent", "text"),
+    [("2.996", "2.996 %"), ("2.9999", "2.9999 %"), ("3", "3 %"), ("2.994", "2.99 %"), ("0.0000001", "0 %")],
+)
+def test_a_percentage_just_below_a_whole_one_is_not_shown_as_it(percent: str, text: str) -> None:
+    """A reading of 2.996 % beside a limit of 3 % is told apart."""
+    assert amount_text(Amount(Fraction(percent), "percent"), UnitSystem.METRIC) == text

@@ -13,6 +13,7 @@ _DIGITS = {
 
 # Inches that stand on a rule are shown as a fraction too.
 _RULE_PARTS = 64
+_MOST_DIGITS = 6
 
 
 def amount_text(amount: Amount, system: UnitSystem) -> str:
@@ -26,6 +27,8 @@ def amount_text(amount: Amount, system: UnitSystem) -> str:
     '12.36 in'
     >>> amount_text(Amount(Fraction("314.325"), "length"), UnitSystem.INCH)
     '12.375 in (12 3/8)'
+    >>> amount_text(Amount(Fraction("2.996"), "percent"), UnitSystem.METRIC)
+    '2.996 %'
     """
     unit = shown_unit(amount.dimension, system)
     value = unit.from_canonical(amount.value)
@@ -34,7 +37,13 @@ def amount_text(amount: Amount, system: UnitSystem) -> str:
         return (
             f"{decimal} in ({inch_text(value)})" if on_the_rule and value.denominator > 1 else f"{decimal} in"
         )
-    text = _cut(decimal_text(value, _DIGITS[unit.name]))
+    digits = _DIGITS[unit.name]
+    text = _cut(decimal_text(value, digits))
+    # 2.996 % is not 3 %, least of all beside a limit of 3 %.
+    near_whole = unit.name == "%" and text != "0"
+    while near_whole and "." not in text and value.denominator > 1 and digits < _MOST_DIGITS:
+        digits += 1
+        text = _cut(decimal_text(value, digits))
     return text if unit.name == "1" else f"{text} {unit.name}"
 
 
